@@ -53,6 +53,12 @@ final class WrittenAir {
 
   /** What is typed of the air: two ends by night and day, or a number, perhaps a rough one. */
   record Span(double from, double to, boolean swings) {
+    /** What is known so well. */
+    static Span of(double middle, double sd) {
+      double half = sd * Math.sqrt(3);
+      return new Span(middle - half, middle + half, false);
+    }
+
     double middle() {
       return (from + to) / 2;
     }

@@ -15,8 +15,6 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
@@ -30,7 +28,6 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.roomlog.RoomLogReader;
-import starchfilm.material.air.AirState;
 import starchfilm.request.WrittenAir.Span;
 
 /**
@@ -75,8 +72,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           DryingPlace place =
               log.map(file -> new DryingPlace(logged(in, file), OptionalDouble.empty()))
                   .or(() -> named(in, folder, clock))
-                  .or(() -> in.has(ROOM) ? Optional.empty() : base.map(same -> changed(in, same)))
-                  .orElseGet(() -> aired(in, clock));
+                  .orElseGet(() -> aired(in, base.filter(same -> !in.has(ROOM)), clock));
           OptionalDouble benchK = in.number("place.bench", TEMPERATURE::si);
           if (benchK.isEmpty()) {
             benchK =
@@ -128,41 +124,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return speed.isPresent() ? place.with(place.room().withSpeed(speed.get())) : place;
   }
 
-  /** The air of a room, some of it written anew. */
-  private static DryingPlace changed(EntryReader in, DryingPlace base) {
-    Optional<Span> air = air(in);
-    Optional<Span> humidity = humidity(in);
-    OptionalDouble speed = in.number(SPEED, WrittenAir::speedMPerS);
-    Room room = base.room();
-    RoomUncertainty unsure = base.uncertainty();
-    if (air.isPresent() != humidity.isPresent() && !room.isConstant()) {
-      in.refuse(
-          air.isPresent() ? AIR : HUMIDITY,
-          "given over a room whose air changes; write "
-              + in.quoted(air.isPresent() ? HUMIDITY : AIR)
-              + " too");
-    }
-    AirState was = room.at(0);
-    double speedMPerS = speed.orElse(was.speedMPerS());
-    RoomUncertainty left =
-        new RoomUncertainty(
-            air.isPresent() ? 0 : unsure.temperatureSdK(),
-            humidity.isPresent() ? 0 : unsure.humiditySd(),
-            speed.isPresent() ? 0 : unsure.speedRelativeSd());
-    if (Stream.of(air, humidity).flatMap(Optional::stream).anyMatch(span -> span.half() != 0)) {
-      in.refuse("a range of air is written with " + in.quoted(ROOM) + ", such as 8-18C,50-80%");
-    }
-    Room now =
-        air.isEmpty() && humidity.isEmpty()
-            ? room.withSpeed(speedMPerS)
-            : new ConstantRoom(
-                new AirState(
-                    air.map(span -> span.middle() + ZERO_CELSIUS_K).orElse(was.temperatureK()),
-                    humidity.map(span -> span.middle() * PERCENT).orElse(was.relativeHumidity()),
-                    speedMPerS));
-    return new DryingPlace(base.name(), now, left, base.benchTemperatureK());
-  }
-
   private static Optional<Span> air(EntryReader in) {
     return in.one(
         AIR, typed -> WrittenAir.alone(typed, "a temperature, such as 20 C", TEMPERATURE));
@@ -173,31 +134,61 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         HUMIDITY, typed -> WrittenAir.alone(typed, "a share in per cent, such as 50 %", SHARE));
   }
 
-  private static DryingPlace aired(EntryReader in, Clock clock) {
+  /** The air that is written; what nobody says is that of the base, or assumed without one. */
+  private static DryingPlace aired(EntryReader in, Optional<DryingPlace> base, Clock clock) {
     Map<Dimension, Span> whole = in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
     Optional<Span> air = air(in).or(() -> Optional.ofNullable(whole.get(TEMPERATURE)));
     Optional<Span> humidity = humidity(in).or(() -> Optional.ofNullable(whole.get(SHARE)));
     Optional<Span> said = Optional.ofNullable(whole.get(Dimension.SPEED));
+    boolean isAired = air.isPresent() || humidity.isPresent();
     if (said.isPresent()) {
       beside(in, SPEED);
     }
-    if (in.hasAny(ROOM, AIR, HUMIDITY) && air.isEmpty() && humidity.isEmpty()) {
+    if (in.hasAny(ROOM, AIR, HUMIDITY) && !isAired) {
       throw new NoSuchElementException("air");
     }
-    if (humidity.isEmpty()) {
+    if (base.isEmpty() && humidity.isEmpty()) {
       in.assume("a humidity of 35 to 70 %");
     }
-    if (air.isEmpty()) {
+    if (base.isEmpty() && air.isEmpty()) {
       in.assume("air of 15 to 25 \u00B0C");
     }
-    Span warmth = air.orElse(UNKNOWN_AIR);
-    Span damp = humidity.orElse(UNKNOWN_HUMIDITY);
-    double speedMPerS = said.isPresent() ? said.get().middle() : speedMPerS(in);
+    Optional<Room> room = base.map(DryingPlace::room);
+    if (air.isPresent() != humidity.isPresent() && !room.map(Room::isConstant).orElse(true)) {
+      in.refuse(
+          air.isPresent() ? AIR : HUMIDITY,
+          "given over a room whose air changes; write "
+              + in.quoted(air.isPresent() ? HUMIDITY : AIR)
+              + " too");
+    }
+    OptionalDouble speed =
+        said.isPresent()
+            ? OptionalDouble.of(said.get().middle())
+            : base.isPresent()
+                ? in.number(SPEED, WrittenAir::speedMPerS)
+                : OptionalDouble.of(speedMPerS(in));
+    double speedMPerS = speed.orElseGet(() -> room.orElseThrow().at(0).speedMPerS());
+    Span warmth = air.orElseGet(() -> base.map(WrittenPlace::warmth).orElse(UNKNOWN_AIR));
+    Span damp = humidity.orElseGet(() -> base.map(WrittenPlace::damp).orElse(UNKNOWN_HUMIDITY));
+    double speedSd = base.map(same -> same.uncertainty().speedRelativeSd()).orElse(0.0);
     return new DryingPlace(
-        DryingPlace.UNNAMED,
-        WrittenAir.room(warmth, damp, speedMPerS, clock),
-        new RoomUncertainty(warmth.sd(), damp.sd() * PERCENT, 0),
+        base.map(DryingPlace::name).orElse(DryingPlace.UNNAMED),
+        room.filter(same -> !isAired)
+            .map(same -> same.withSpeed(speedMPerS))
+            .orElseGet(() -> WrittenAir.room(warmth, damp, speedMPerS, clock)),
+        new RoomUncertainty(warmth.sd(), damp.sd() * PERCENT, speed.isPresent() ? 0 : speedSd),
         OptionalDouble.empty());
+  }
+
+  private static Span warmth(DryingPlace place) {
+    return Span.of(
+        place.room().at(0).temperatureK() - ZERO_CELSIUS_K, place.uncertainty().temperatureSdK());
+  }
+
+  private static Span damp(DryingPlace place) {
+    return Span.of(
+        place.room().at(0).relativeHumidity() / PERCENT,
+        place.uncertainty().humiditySd() / PERCENT);
   }
 
   private static void beside(EntryReader in, String key) {

@@ -73,12 +73,30 @@ class WrittenPlaceTest {
     assertThat(place.uncertainty().humiditySd()).isGreaterThan(0.04);
   }
 
+  @Test
+  void overAnotherPlaceHoldsWhatIsNotWritten() {
+    Optional<DryingPlace> cellar = place(Map.of("--room", "cellar")).map(WrittenPlace::place);
+    DryingPlace rough = place(Map.of("--air", "~20C"), cellar).orElseThrow().place();
+    DryingPlace swing = place(Map.of("--air", "8-18C"), cellar).orElseThrow().place();
+
+    assertThat(rough.name()).isEqualTo("cellar");
+    assertThat(rough.uncertainty().temperatureSdK()).isGreaterThan(1);
+    assertThat(rough.uncertainty().humiditySd())
+        .isCloseTo(cellar.orElseThrow().uncertainty().humiditySd(), within(1e-12));
+    assertThat(rough.room().at(0).relativeHumidity()).isCloseTo(0.72, within(1e-9));
+    assertThat(swing.room().warmestK()).isCloseTo(291.15, within(1e-9));
+    assertThat(swing.room().coolestK()).isCloseTo(281.15, within(1e-9));
+  }
+
   private Room room(String typed) {
     return place(Map.of("--room", typed)).orElseThrow().place().room();
   }
 
   private Optional<WrittenPlace> place(Map<String, String> typed) {
-    return WrittenPlace.read(
-        new EntryReader(Written.options(typed)), Optional.empty(), folder, NOON);
+    return place(typed, Optional.empty());
+  }
+
+  private Optional<WrittenPlace> place(Map<String, String> typed, Optional<DryingPlace> base) {
+    return WrittenPlace.read(new EntryReader(Written.options(typed)), base, folder, NOON);
   }
 }
