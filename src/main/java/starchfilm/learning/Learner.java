@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.summary.LeftOut;
@@ -21,7 +22,7 @@ import starchfilm.numerics.diffusion.IntegrationFailure;
  * Gauss and Newton's method on all unknowns at once, at a cost that grows with the plates and not
  * with their cube. The result does not depend on the number of threads.
  */
-final class Learner {
+record Learner(List<FittedPlate> plates, List<LeftOut> leftOut) {
   private static final int MOST_ROUNDS = 40;
 
   /** Shared deviations are settled to this share of the standard deviation of a next plate. */
@@ -32,9 +33,6 @@ final class Learner {
 
   private static final double SMALLEST_SHARE = 0.125;
 
-  private final List<FittedPlate> plates;
-  private final List<LeftOut> leftOut;
-
   /** A plate that is learnt from. */
   record FittedPlate(
       Trial trial, String file, UsableWeighings usable, PlateModel model, PlateFit fit) {
@@ -43,7 +41,8 @@ final class Learner {
           file, model.key(), trial.seen().weighings().size(), fit, model.ownVariances());
     }
 
-    FittedPlate with(PlateFit next) {
+    FittedPlate again(SharedParameters shared) {
+      PlateFit next = fit.again(model.readings(), model.beforeGivenMeans(shared));
       return new FittedPlate(trial, file, usable, model, next);
     }
   }
@@ -72,15 +71,24 @@ final class Learner {
                   + " weighings, and the tare"));
       List<FittedPlate> others = new ArrayList<>(learner.plates);
       others.remove(restless);
-      return new Learner(List.copyOf(others), List.copyOf(leftOut));
+      return new Learner(others, leftOut);
     }
   }
 
-  private record FitOutcome(Optional<FittedPlate> plate, Optional<LeftOut> leftOut) {}
+  private record FitOutcome(Optional<FittedPlate> plate, Optional<LeftOut> leftOut) {
+    static FitOutcome of(String file, Supplier<FittedPlate> fit) {
+      try {
+        return new FitOutcome(Optional.of(fit.get()), Optional.empty());
+      } catch (IllegalArgumentException | IntegrationFailure e) {
+        return new FitOutcome(
+            Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
+      }
+    }
+  }
 
-  private Learner(List<FittedPlate> plates, List<LeftOut> leftOut) {
-    this.plates = plates;
-    this.leftOut = leftOut;
+  Learner {
+    plates = List.copyOf(plates);
+    leftOut = List.copyOf(leftOut);
   }
 
   /**
@@ -142,19 +150,18 @@ final class Learner {
 
   private static FitOutcome first(
       Trial trial, String file, SharedParameters before, Runnable requireWanted) {
-    try {
-      UsableWeighings usable = UsableWeighings.of(trial);
-      if (usable.used().isEmpty()) {
-        throw new UnsettledFitException("none of its weighings can be right; dry says what is odd");
-      }
-      PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
-      PlateFit fit = PlateFit.of(plate.readings(), plate.before(before));
-      return new FitOutcome(
-          Optional.of(new FittedPlate(trial, file, usable, plate, fit)), Optional.empty());
-    } catch (IllegalArgumentException | IntegrationFailure e) {
-      return new FitOutcome(
-          Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
-    }
+    return FitOutcome.of(
+        file,
+        () -> {
+          UsableWeighings usable = UsableWeighings.of(trial);
+          if (usable.used().isEmpty()) {
+            throw new UnsettledFitException(
+                "none of its weighings can be right; dry says what is odd");
+          }
+          PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
+          PlateFit fit = PlateFit.of(plate.readings(), plate.before(before));
+          return new FittedPlate(trial, file, usable, plate, fit);
+        });
   }
 
   /**
@@ -170,18 +177,11 @@ final class Learner {
   }
 
   private Learner again(SharedParameters shared) {
-    return collected(plates.parallelStream().map(plate -> again(plate, shared)).toList(), leftOut);
-  }
-
-  private static FitOutcome again(FittedPlate plate, SharedParameters shared) {
-    try {
-      PlateModel model = plate.model();
-      PlateFit fit = plate.fit().again(model.readings(), model.beforeGivenMeans(shared));
-      return new FitOutcome(Optional.of(plate.with(fit)), Optional.empty());
-    } catch (IllegalArgumentException | IntegrationFailure e) {
-      return new FitOutcome(
-          Optional.empty(), Optional.of(new LeftOut(plate.file(), String.valueOf(e.getMessage()))));
-    }
+    return collected(
+        plates.parallelStream()
+            .map(plate -> FitOutcome.of(plate.file(), () -> plate.again(shared)))
+            .toList(),
+        leftOut);
   }
 
   private static Learner collected(List<FitOutcome> outcomes, List<LeftOut> leftOutBefore) {
@@ -191,7 +191,7 @@ final class Learner {
       outcome.plate().ifPresent(plates::add);
       outcome.leftOut().ifPresent(leftOut::add);
     }
-    return new Learner(List.copyOf(plates), List.copyOf(leftOut));
+    return new Learner(plates, leftOut);
   }
 
   /** How far what was given to the plates is from what they teach, at its worst plate. */
@@ -215,13 +215,5 @@ final class Learner {
 
   List<PlateLikelihood> likelihoods() {
     return plates.stream().map(FittedPlate::likelihood).toList();
-  }
-
-  List<FittedPlate> plates() {
-    return plates;
-  }
-
-  List<LeftOut> leftOut() {
-    return leftOut;
   }
 }

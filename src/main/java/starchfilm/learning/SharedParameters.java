@@ -13,23 +13,9 @@ import org.apache.commons.math3.linear.RealVector;
  * precision Lambda_0, a plate's parts A, and its likelihood's precision S and pull eta, added up in
  * {@link SummedLikelihood}. Immutable.
  */
-final class SharedParameters {
-  private final DesignMatrix space;
-  private final RealVector mean;
-  private final RealMatrix covariance;
-
-  private SharedParameters(DesignMatrix space, RealVector mean, RealMatrix covariance) {
-    this.space = space;
-    this.mean = mean;
-    this.covariance = covariance;
-  }
-
+record SharedParameters(DesignMatrix space, RealVector mean, RealMatrix covariance) {
   static SharedParameters after(Collection<PlateLikelihood> likelihoods) {
     return SummedLikelihood.of(likelihoods).factors();
-  }
-
-  static SharedParameters after(DesignMatrix space, Collection<PlateLikelihood> likelihoods) {
-    return SummedLikelihood.of(space, likelihoods).factors();
   }
 
   /** From precision and pull in parts divided by their prior standard deviations. */
@@ -75,9 +61,5 @@ final class SharedParameters {
   Normal seenThrough(RealMatrix mapping) {
     return new Normal(
         mapping.operate(mean), mapping.multiply(covariance).multiply(mapping.transpose()));
-  }
-
-  DesignMatrix space() {
-    return space;
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.learning;
 
+import java.util.stream.Collectors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ final class Summary {
   private Summary(Learner learner) {
     this.learner = learner;
     this.shared = learner.shared();
-    this.untaught = SharedParameters.after(shared.space(), List.of());
+    this.untaught = SummedLikelihood.nothing(shared.space()).factors();
   }
 
   static Learnt of(Learner learner, StripLikelihoods strips, List<LeftOut> copies) {
@@ -57,13 +58,14 @@ final class Summary {
   }
 
   private List<RoomLearnt> rooms() {
-    Map<String, List<Learner.FittedPlate>> byRoom = new TreeMap<>();
-    for (Learner.FittedPlate plate : learner.plates()) {
-      byRoom.computeIfAbsent(plate.model().key().room(), room -> new ArrayList<>()).add(plate);
-    }
-    List<RoomLearnt> rooms = new ArrayList<>();
-    byRoom.forEach((room, plates) -> rooms.add(room(room, plates)));
-    return rooms;
+    return learner.plates().stream()
+        .collect(
+            Collectors.groupingBy(
+                plate -> plate.model().key().room(), TreeMap::new, Collectors.toList()))
+        .entrySet()
+        .stream()
+        .map(room -> room(room.getKey(), room.getValue()))
+        .toList();
   }
 
   private RoomLearnt room(String key, List<Learner.FittedPlate> plates) {
@@ -120,26 +122,21 @@ final class Summary {
   }
 
   private List<KindLearnt> kinds() {
-    Map<StarchKind, Integer> plates = new TreeMap<>();
-    for (Learner.FittedPlate plate : learner.plates()) {
-      plate
-          .model()
-          .key()
-          .starchShares()
-          .keySet()
-          .forEach(kind -> plates.merge(kind, 1, Integer::sum));
-    }
-    List<KindLearnt> kinds = new ArrayList<>();
-    plates.forEach(
-        (kind, count) ->
-            kinds.add(
-                new KindLearnt(
-                    kind,
-                    count,
-                    factors(
-                        shared.space().ofKind(kind),
-                        factor -> VarianceShares.of(factor).kind() > 0))));
-    return kinds;
+    return learner.plates().stream()
+        .flatMap(plate -> plate.model().key().starchShares().keySet().stream())
+        .collect(Collectors.groupingBy(kind -> kind, TreeMap::new, Collectors.summingInt(one -> 1)))
+        .entrySet()
+        .stream()
+        .map(plates -> kind(plates.getKey(), plates.getValue()))
+        .toList();
+  }
+
+  private KindLearnt kind(StarchKind kind, int plates) {
+    return new KindLearnt(
+        kind,
+        plates,
+        factors(
+            shared.space().ofKind(kind), factor -> VarianceShares.of(factor).kind() > 0));
   }
 
   private List<ParameterLearnt> pours() {

@@ -13,17 +13,7 @@ import org.apache.commons.math3.linear.RealVector;
  * <p>Parts are counted in their prior standard deviations, where the prior precision is the unit
  * matrix and nothing can be singular.
  */
-final class SummedLikelihood {
-  private final DesignMatrix space;
-  private final RealMatrix precision;
-  private final RealVector pull;
-
-  private SummedLikelihood(DesignMatrix space, RealMatrix precision, RealVector pull) {
-    this.space = space;
-    this.precision = precision;
-    this.pull = pull;
-  }
-
+record SummedLikelihood(DesignMatrix space, RealMatrix precision, RealVector pull) {
   /** Nothing learnt yet of the parts of a space. */
   static SummedLikelihood nothing(DesignMatrix space) {
     return new SummedLikelihood(
@@ -36,7 +26,7 @@ final class SummedLikelihood {
   static SummedLikelihood of(DesignMatrix space, Collection<PlateLikelihood> likelihoods) {
     SummedLikelihood sum = nothing(space);
     for (PlateLikelihood likelihood : likelihoods) {
-      sum = sum.with(likelihood, 1);
+      sum = sum.plus(likelihood);
     }
     return sum;
   }

@@ -52,7 +52,7 @@ class LearningPartsTest {
         .isCloseTo(parameter.spread(), within(1e-12));
     // The same where the space has a place for the room and the kind, but nothing was learnt.
     assertThat(
-            SharedParameters.after(new DesignMatrix(List.of(SHED, POTATO)), List.of())
+            SummedLikelihood.nothing(new DesignMatrix(List.of(SHED, POTATO))).factors()
                 .of(SHED)
                 .sd(i))
         .isCloseTo(untaught.sd(i), within(1e-12));
@@ -67,7 +67,7 @@ class LearningPartsTest {
     double sd = 0.5 * Math.sqrt(0.5 + 0.35 / 2);
     assertThat(SharedParameters.untaught().of(half).sd(i)).isCloseTo(sd, within(1e-12));
     DesignMatrix space = new DesignMatrix(List.of(SHED, POTATO));
-    assertThat(SharedParameters.after(space, List.of()).of(half).sd(i))
+    assertThat(SummedLikelihood.nothing(space).factors().of(half).sd(i))
         .isCloseTo(sd, within(1e-12));
   }
 
@@ -79,7 +79,7 @@ class LearningPartsTest {
     assertThat(PlateModel.ownVariances(true)[i]).isCloseTo(0.02 * 0.02, within(1e-15));
     assertThat(PlateModel.ownVariances(true)[0]).isEqualTo(PlateModel.ownVariances(false)[0]);
     DesignMatrix space = new DesignMatrix(List.of(weighed));
-    assertThat(SharedParameters.after(space, List.of()).of(weighed).sd(i)).isZero();
+    assertThat(SummedLikelihood.nothing(space).factors().of(weighed).sd(i)).isZero();
     assertThat(OwnScatter.drying().sd(UncertainParameter.THICKNESS)).isCloseTo(0.02, within(1e-9));
     assertThat(OwnScatter.drying().sd(UncertainParameter.SOLIDS))
         .isCloseTo(0.03 * Math.sqrt(0.75), within(1e-9));
