@@ -1,5 +1,6 @@
 package starchfilm.learning;
 
+import starchfilm.files.notebook.FileStamp;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,8 +55,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /** A workshop as read, and what tells whether its file has changed since. */
-  private record CachedWorkshop(
-      FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
+  private record CachedWorkshop(FileStamp stamp, Workshop workshop, Optional<Fault> fault) {}
 
   /**
    * The workshop of a trial.
@@ -186,29 +186,19 @@ public final class Workshops implements TrialKnowledge {
   }
 
   private CachedWorkshop reading(Path folder) {
-    Path file = Workshop.file(folder);
-    FileTime changed = FileTime.fromMillis(0);
-    long bytes = -1;
-    try {
-      BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-      changed = now.lastModifiedTime();
-      bytes = now.size();
-    } catch (IOException gone) {
-      // Read below all the same: what is wrong with the file is stated there.
-      bytes = -1;
-    }
+    FileStamp now = FileStamp.of(Workshop.file(folder));
     CachedWorkshop last = readings.get(folder);
-    if (last != null && last.changed().equals(changed) && last.bytes() == bytes) {
+    if (last != null && last.stamp().is(now)) {
       return last;
     }
-    CachedWorkshop fresh = read(folder, changed, bytes);
+    CachedWorkshop fresh = read(folder, now);
     readings.put(folder, fresh);
     return fresh;
   }
 
-  private static CachedWorkshop read(Path folder, FileTime changed, long bytes) {
+  private static CachedWorkshop read(Path folder, FileStamp stamp) {
     try {
-      return new CachedWorkshop(changed, bytes, Workshop.read(folder), Optional.empty());
+      return new CachedWorkshop(stamp, Workshop.read(folder), Optional.empty());
     } catch (UnreadableFileException e) {
       Fault fault =
           new Fault(
@@ -217,7 +207,7 @@ public final class Workshops implements TrialKnowledge {
               e.given(),
               e.allowed(),
               e.mend() + "; until then the forecasts are the textbook's");
-      return new CachedWorkshop(changed, bytes, Workshop.untaught(folder), Optional.of(fault));
+      return new CachedWorkshop(stamp, Workshop.untaught(folder), Optional.of(fault));
     }
   }
 

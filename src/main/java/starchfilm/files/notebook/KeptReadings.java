@@ -1,13 +1,8 @@
 package starchfilm.files.notebook;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.nio.file.attribute.FileTime;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.files.notebook.NotebookReader.TrialReading;
 
@@ -29,34 +24,10 @@ public final class KeptReadings implements Function<Path, TrialReading> {
 
   private final Map<Path, Kept> kept = new HashMap<>();
 
-  /**
-   * A file as it was when it was read.
-   *
-   * @param key what tells it from another file of its name, where the system has such a key
-   */
-  private record Stamp(long bytes, FileTime modified, Optional<Object> key) {
-    /** No file of this name. */
-    static final Stamp ABSENT = new Stamp(-1, FileTime.fromMillis(0), Optional.empty());
-
-    static Stamp of(Path file) {
-      try {
-        BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-        return new Stamp(now.size(), now.lastModifiedTime(), Optional.ofNullable(now.fileKey()));
-      } catch (IOException e) {
-        return ABSENT;
-      }
-    }
-
-    /** Compared by hand: what a record brings along takes the first page 20 ms. */
-    boolean is(Stamp other) {
-      return bytes == other.bytes && modified.equals(other.modified) && key.equals(other.key);
-    }
-  }
-
-  private record Kept(TrialReading reading, Map<Path, Stamp> stamps) {
+  private record Kept(TrialReading reading, Map<Path, FileStamp> stamps) {
     boolean holds() {
       return stamps.entrySet().stream()
-          .allMatch(stamp -> Stamp.of(stamp.getKey()).is(stamp.getValue()));
+          .allMatch(stamp -> FileStamp.of(stamp.getKey()).is(stamp.getValue()));
     }
   }
 
@@ -71,11 +42,11 @@ public final class KeptReadings implements Function<Path, TrialReading> {
       return known.reading();
     }
     long settledUntilMs = System.currentTimeMillis() - CLOCK_STEP_MS;
-    Stamp before = Stamp.of(file);
+    FileStamp before = FileStamp.of(file);
     TrialReading fresh = NotebookReader.fresh(file);
-    Map<Path, Stamp> stamps = new HashMap<>();
-    stamps.put(file, Stamp.of(file));
-    fresh.findings().besides().forEach(beside -> stamps.put(beside, Stamp.of(beside)));
+    Map<Path, FileStamp> stamps = new HashMap<>();
+    stamps.put(file, FileStamp.of(file));
+    fresh.findings().besides().forEach(beside -> stamps.put(beside, FileStamp.of(beside)));
     boolean settled =
         fresh.findings().faults().isEmpty()
             && stamps.get(file).is(before)
