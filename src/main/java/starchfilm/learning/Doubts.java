@@ -24,10 +24,10 @@ final class Doubts {
     return fit.doubted().stream()
         .map(
             i ->
-                new DoubtedReading(
+                doubted(
                     file,
-                    "weighing at +" + hours(readings.timeS(i)),
-                    "a film of " + exactly(readings.massKg(i)),
+                    readings.timeS(i),
+                    readings.massKg(i),
                     exactly(readings.massKg(i) - fit.residualsKg().getEntry(i)),
                     fit.weights().getEntry(i)))
         .toList();
@@ -40,12 +40,18 @@ final class Doubts {
           case GAIN -> odd.otherS() < odd.weighing().timeS() ? "at most " : "at least ";
           case AT_ONCE -> "";
         };
-    return new DoubtedReading(
+    return doubted(
         file,
-        "weighing at +" + hours(odd.weighing().timeS()),
-        "a film of " + exactly(odd.weighing().filmMassKg()),
+        odd.weighing().timeS(),
+        odd.weighing().filmMassKg(),
         bound + exactly(odd.otherKg()),
         0);
+  }
+
+  private static DoubtedReading doubted(
+      String file, double timeS, double massKg, String fitting, double countsFor) {
+    return new DoubtedReading(
+        file, "weighing at +" + hours(timeS), "a film of " + exactly(massKg), fitting, countsFor);
   }
 
   /** What is asked before anything is fitted. */
@@ -54,9 +60,8 @@ final class Doubts {
     if (usable.every() > 1) {
       questions.add(
           new WeighingQuestion(
-              "Of the weighings one in "
-                  + usable.every()
-                  + " is used; those between add nothing."));
+              "Of the weighings one in %s is used; those between add nothing."
+                  .formatted(usable.every())));
     }
     usable.odd().forEach(odd -> questions.add(question(odd)));
     return questions;
@@ -68,31 +73,24 @@ final class Doubts {
     String what =
         switch (odd.kind()) {
           case BELOW_SOLIDS ->
-              "shows a film of "
-                  + grams(odd.weighing().filmMassKg())
-                  + ", less than the "
-                  + grams(odd.otherKg())
-                  + " of solids that were poured: is the unit right, the tare taken off once, and"
-                  + " the poured mass noted?";
+              """
+              shows a film of %s, less than the %s of solids that were poured: is the unit right, \
+              the tare taken off once, and the poured mass noted?"""
+                  .formatted(grams(odd.weighing().filmMassKg()), grams(odd.otherKg()));
           case AT_ONCE ->
-              "and another within two minutes differ by "
-                  + grams(Math.abs(moreKg))
-                  + ": which of them is right?";
+              "and another within two minutes differ by %s: which of them is right?"
+                  .formatted(grams(Math.abs(moreKg)));
           case GAIN ->
-              moreKg > 0
-                  ? "is "
-                      + grams(moreKg)
-                      + " heavier than the one at +"
-                      + hours(odd.otherS())
-                      + ", and a film that wet gains nothing: was a lid on, or was it another"
-                      + " plate?"
-                  : "is "
-                      + grams(-moreKg)
-                      + " lighter than the later one at +"
-                      + hours(odd.otherS())
-                      + ": is it a slip of the pen, or was it another plate?";
+              (moreKg > 0
+                      ? """
+                      is %s heavier than the one at +%s, and a film that wet gains nothing: was a \
+                      lid on, or was it another plate?"""
+                      : """
+                      is %s lighter than the later one at +%s: is it a slip of the pen, or was it \
+                      another plate?""")
+                  .formatted(grams(Math.abs(moreKg)), hours(odd.otherS()));
         };
-    return untilConfirmed("The weighing at +" + hours(timeS) + " " + what, timeS);
+    return untilConfirmed(what, timeS);
   }
 
   /**
@@ -128,36 +126,33 @@ final class Doubts {
       offKg += (readings.massKg(i) - expected[i]) / (readings.count() - step);
     }
     String words =
-        "From +"
-            + hours(readings.timeS(step))
-            + " on every weighing is about "
-            + Math.round(Math.abs(offKg) * G_PER_KG)
-            + " g"
-            + (offKg < 0 ? " lighter" : " heavier")
-            + " than those before allow: was paste lost, or was it another plate or"
-            + " tare? They are left out of the forecast; from there on the loss counts once you"
-            + " confirm the first of them.";
+        """
+        From +%s on every weighing is about %s g %s than those before allow: was paste lost, or was \
+        it another plate or tare? They are left out of the forecast; from there on the loss counts \
+        once you confirm the first of them."""
+            .formatted(
+                hours(readings.timeS(step)),
+                Math.round(Math.abs(offKg) * G_PER_KG),
+                offKg < 0 ? "lighter" : "heavier");
     return new WeighingQuestion(words, hours(readings.timeS(step)));
   }
 
   /** What is asked of a weighing that does not fit the others. */
   static WeighingQuestion slip(PlateReadings readings, PlateFit fit, int reading) {
     double offKg = fit.residualsKg().getEntry(reading);
-    double timeS = readings.timeS(reading);
-    return untilConfirmed(
-        "The weighing at +"
-            + hours(timeS)
-            + " is "
-            + grams(Math.abs(offKg))
-            + (offKg < 0
-                ? " lighter than the others allow: was paste lost, or is it a slip of the pen?"
-                : " heavier than the others allow: was a lid on, or was it another plate?"),
-        timeS);
+    String what =
+        offKg < 0
+            ? "is %s lighter than the others allow: was paste lost, or is it a slip of the pen?"
+            : "is %s heavier than the others allow: was a lid on, or was it another plate?";
+    return untilConfirmed(what.formatted(grams(Math.abs(offKg))), readings.timeS(reading));
   }
 
-  private static WeighingQuestion untilConfirmed(String words, double timeS) {
+  private static WeighingQuestion untilConfirmed(String what, double timeS) {
     return new WeighingQuestion(
-        words + " It is left out of the forecast; if it is right, confirm it.", hours(timeS));
+        """
+        The weighing at +%s %s It is left out of the forecast; if it is right, confirm it."""
+            .formatted(hours(timeS), what),
+        hours(timeS));
   }
 
   private static String hours(double timeS) {

@@ -59,10 +59,8 @@ final class Outdated {
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            PlainLine.of(Workshop.file(folder))
-                + ": "
-                + String.join("; ", parts)
-                + "; run the command learn again to include that");
+            "%s: %s; run the command learn again to include that"
+                .formatted(PlainLine.of(Workshop.file(folder)), String.join("; ", parts)));
   }
 
   private boolean hasAsManyReadings(Trial trial, String name) {

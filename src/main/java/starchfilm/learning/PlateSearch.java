@@ -89,10 +89,8 @@ final class PlateSearch {
       }
     }
     throw new UnsettledFitException(
-        "after "
-            + MOST_ROUNDS
-            + " rounds it is still open which weighings to trust; check them for a"
-            + " slip of the pen");
+        "after %s rounds it is still open which weighings to trust; check them for a slip of the pen"
+            .formatted(MOST_ROUNDS));
   }
 
   private double[] deviations(RealVector z) {

@@ -1,6 +1,5 @@
 package starchfilm.learning;
 
-import java.util.stream.Collectors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.Spot;
@@ -135,8 +135,7 @@ final class Summary {
     return new KindLearnt(
         kind,
         plates,
-        factors(
-            shared.space().ofKind(kind), factor -> VarianceShares.of(factor).kind() > 0));
+        factors(shared.space().ofKind(kind), factor -> VarianceShares.of(factor).kind() > 0));
   }
 
   private List<ParameterLearnt> pours() {

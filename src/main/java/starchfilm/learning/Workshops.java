@@ -1,11 +1,7 @@
 package starchfilm.learning;
 
-import starchfilm.files.notebook.FileStamp;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -22,6 +18,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.FileStamp;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
@@ -153,13 +150,10 @@ public final class Workshops implements TrialKnowledge {
         .map(home -> PlainLine.of(own.relativize(home)))
         .map(
             name ->
-                "The trials in "
-                    + name
-                    + " keep to "
-                    + name
-                    + "/"
-                    + Workshop.FILE_NAME
-                    + ", which is nearer; delete that file to have them use this one.")
+                """
+                The trials in %1$s keep to %1$s/%2$s, which is nearer; delete that file to have \
+                them use this one."""
+                    .formatted(name, Workshop.FILE_NAME))
         .toList();
   }
 
@@ -241,9 +235,8 @@ public final class Workshops implements TrialKnowledge {
         new WeighingQuestion(
             future == 1
                 ? "One weighing lies in the future and is not counted: is its date right?"
-                : future
-                    + " weighings lie in the future and are not counted: are their dates"
-                    + " right?"));
+                : "%s weighings lie in the future and are not counted: are their dates right?"
+                    .formatted(future)));
     return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);
   }
 

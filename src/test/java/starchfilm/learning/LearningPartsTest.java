@@ -52,7 +52,8 @@ class LearningPartsTest {
         .isCloseTo(parameter.spread(), within(1e-12));
     // The same where the space has a place for the room and the kind, but nothing was learnt.
     assertThat(
-            SummedLikelihood.nothing(new DesignMatrix(List.of(SHED, POTATO))).factors()
+            SummedLikelihood.nothing(new DesignMatrix(List.of(SHED, POTATO)))
+                .factors()
                 .of(SHED)
                 .sd(i))
         .isCloseTo(untaught.sd(i), within(1e-12));

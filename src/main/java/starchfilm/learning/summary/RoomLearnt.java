@@ -57,9 +57,8 @@ public record RoomLearnt(
    */
   public String sentence() {
     if (logDryingTime.isEmpty()) {
-      return "your room \""
-          + name
-          + "\" is too damp for a film to dry in, so its pace is not known";
+      return "your room \"%s\" is too damp for a film to dry in, so its pace is not known"
+          .formatted(name);
     }
     double ratio = Math.exp(logDryingTime.get().value());
     long percent = Math.round(100 * Math.abs(ratio - 1));
