@@ -33,19 +33,9 @@ final class FigureWords {
   }
 
   static String plate(Plate plate) {
-    String across = Math.round(1e3 * plate.shortestM()) + " mm";
-    String size =
-        switch (plate.outline()) {
-          case FREE -> Math.round(1e4 * plate.areaM2()) + " cm\u00B2";
-          case RECTANGLE -> Math.round(1e3 * plate.longestM()) + " by " + across;
-          case ELLIPSE ->
-              plate.isRound()
-                  ? across + " round"
-                  : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
-        };
     return plate.material().words()
         + ", "
-        + size
+        + plate.size()
         + (plate.rimHeightM() > 0 ? ", rim " + MILLIMETRE.brief(plate.rimHeightM()) : "");
   }
 

@@ -1,5 +1,9 @@
 package starchfilm.casting;
 
+import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
+
+import starchfilm.numerics.units.Figures;
+
 /**
  * A flat plate to pour on.
  *
@@ -63,6 +67,24 @@ public record Plate(
   /** Whether it is round. */
   public boolean isRound() {
     return outline == Outline.ELLIPSE && lengthM == widthM;
+  }
+
+  /**
+   * Its size in words.
+   *
+   * @return such as {@code 30 × 20 cm}, {@code 24 cm round} or {@code 450 cm²}
+   */
+  public String size() {
+    if (outline == Outline.FREE) {
+      return Figures.whole(1e4 * areaM2()) + " cm²";
+    }
+    String across = CENTIMETRE.noted(shortestM());
+    return isRound()
+        ? across + " round"
+        : Figures.noted(CENTIMETRE.of(longestM()))
+            + " × "
+            + across
+            + (outline == Outline.ELLIPSE ? " oval" : "");
   }
 
   /**

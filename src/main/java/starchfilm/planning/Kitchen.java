@@ -64,8 +64,8 @@ public record Kitchen(
         Math.min(plate.longestM(), plate.shortestM()) >= SMALLEST_SIDE_M
             && Math.max(plate.longestM(), plate.shortestM()) <= LARGEST_SIDE_M,
         "sides of a plate",
-        size(plate),
-        "10 to 5000 mm; write length and width of one plate");
+        plate.size(),
+        "1 to 500 cm; write length and width of one plate");
     Refusal.unless(
         rimM >= 0 && rimM <= HIGHEST_RIM_M,
         "rim",
@@ -77,15 +77,6 @@ public record Kitchen(
         Figures.percent(unevenness) + " %",
         "0 to 90 %; write how far the thin edge is below the average; 25 % if nobody"
             + " measured it");
-  }
-
-  /** Both sides of a plate, such as {@code 300 x 200 mm}. */
-  static String size(Plate plate) {
-    return size(plate.longestM(), plate.shortestM());
-  }
-
-  static String size(double oneM, double otherM) {
-    return Figures.of(oneM * 1e3, 3) + " x " + Figures.of(otherM * 1e3, 3) + " mm";
   }
 
   /** The plate with what its rim leaves above a pour. */

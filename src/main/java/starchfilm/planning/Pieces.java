@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
+
 import starchfilm.casting.Plate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.units.Figures;
@@ -83,7 +85,9 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
     double each = from(plate);
     require(
         each != 0,
-        "pieces of " + Kitchen.size(lengthM, widthM) + " on a plate of " + Kitchen.size(plate),
+        "pieces of %s × %s on a plate of %s"
+            .formatted(
+                Figures.noted(CENTIMETRE.of(lengthM)), CENTIMETRE.noted(widthM), plate.size()),
         "pieces that fit 10 mm inside the plate's edge",
         "take larger plates or smaller pieces");
     return (int) Math.ceil(count / each - 1e-9);

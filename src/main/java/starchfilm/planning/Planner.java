@@ -168,7 +168,7 @@ public record Planner(ParameterDistribution factors) {
     Plate plate = kitchen.plate();
     Refusal.unless(
         leastM3 <= kitchen.potM3(),
-        "plate of " + Kitchen.size(plate),
+        "plate of " + plate.size(),
         "a pot of " + Figures.of(kitchen.potM3() * 1e3, 3) + " l",
         ("one that holds at least %s l, three quarters full, for %s mm of film on one plate; use a"
                 + " larger pot or smaller plates")

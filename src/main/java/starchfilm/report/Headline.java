@@ -74,11 +74,11 @@ public final class Headline {
             ? "after " + Spans.of(byS)
             : "by " + new PourCalendar(poured).byTheHour(byS);
     if (dry.low() > byS) {
-      return "Not dry all through " + by + " (less than 1 of 10 cases).";
+      return "Not dry all through " + by + " (at most 1 of 10 likely cases).";
     }
-    return "Dry all through %s in %s of 10 cases."
+    return "Dry all through %s in %s of 10 likely cases."
         .formatted(
-            by, dry.high() <= byS ? "9" : dry.middle() <= byS ? "more than 5" : "less than 5");
+            by, dry.high() <= byS ? "at least 9" : dry.middle() <= byS ? "5 to 9" : "1 to 5");
   }
 
   private static String after(Band band) {

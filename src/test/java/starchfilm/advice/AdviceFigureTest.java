@@ -34,12 +34,12 @@ class AdviceFigureTest {
   @Test
   void aPlateIsCalledByWhatItIsAndMeasures() {
     assertThat(plate(new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0)))
-        .isEqualTo("glass, 300 by 200 mm");
+        .isEqualTo("glass, 30 × 20 cm");
     assertThat(plate(new Plate(PlateMaterial.STEEL, 0.3, 0.2, 0.001, 0.012)))
-        .isEqualTo("steel, 300 by 200 mm, rim 12 mm");
+        .isEqualTo("steel, 30 × 20 cm, rim 12 mm");
     assertThat(plate(Castings.GLASS.of(PlateMaterial.OTHER))).startsWith("another material, ");
-    assertThat(plate(across(0.1, 0.1, Outline.ELLIPSE))).isEqualTo("glass, 100 mm round");
-    assertThat(plate(across(0.1, 0.16, Outline.ELLIPSE))).isEqualTo("glass, 160 by 100 mm oval");
+    assertThat(plate(across(0.1, 0.1, Outline.ELLIPSE))).isEqualTo("glass, 10 cm round");
+    assertThat(plate(across(0.1, 0.16, Outline.ELLIPSE))).isEqualTo("glass, 16 × 10 cm oval");
     assertThat(plate(across(0.1, 0.16, Outline.FREE))).isEqualTo("glass, 160 cm²");
   }
 

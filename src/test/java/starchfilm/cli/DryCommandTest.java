@@ -189,11 +189,11 @@ class DryCommandTest {
   void saysWhetherAPlateMakesItsDay() {
     String[] plate = {"dry", "--starch", "potato", "20 g", "--water", "360g", "--plates", "2"};
     terminal.run(with(plate, "--by", "20d"));
-    assertThat(terminal.out()).contains("Dry all through after 20 days in 9 of 10 cases.");
+    assertThat(terminal.out()).contains("Dry all through after 20 days in at least 9 of 10 likely cases.");
 
     terminal.run(with(plate, "--by", "6h"));
     assertThat(terminal.out())
-        .contains("Not dry all through after 6.0 hours (less than 1 of 10 cases).");
+        .contains("Not dry all through after 6.0 hours (at most 1 of 10 likely cases).");
   }
 
   private static String[] with(String[] words, String... more) {

@@ -113,7 +113,7 @@ class TodayCommandTest {
     assertThat(said("today"))
         .containsPattern(
             "Weigh Halfway \\(2 plates\\) now: that .*range of its drying time, from .* to about")
-        .contains("it has no usable weighing yet");
+        .contains("it has no weighing to go by yet");
   }
 
   @Test
@@ -124,7 +124,7 @@ class TodayCommandTest {
         bare, Files.readString(bare).replaceFirst(",\\s*\"tare_g\": 600}, \"plates\": 2", "}"));
 
     assertThat(said("today"))
-        .contains("it has no usable weighing yet (note what the plate weighs empty, too)");
+        .contains("it has no weighing to go by yet (note what the plate weighs empty, too)");
   }
 
   @Test
@@ -171,7 +171,7 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .contains("One weighing lies in the future")
-        .contains("it has no usable weighing yet")
+        .contains("it has no weighing to go by yet")
         .doesNotContain("it showed");
   }
 
@@ -242,6 +242,6 @@ class TodayCommandTest {
         "Gift", "2026-04-19T10:00", "\"wish\": {\"film\": \"flexible\", \"ready_after_days\": 1}");
 
     assertThat(said("today"))
-        .contains("Wanted by Mon 20 Apr, 10:00: late in 9 of 10 cases or more.");
+        .contains("Wanted by Mon 20 Apr, 10:00: late in at least 9 of 10 likely cases.");
   }
 }

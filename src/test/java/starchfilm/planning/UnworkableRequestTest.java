@@ -52,7 +52,7 @@ class UnworkableRequestTest {
 
     refused(
         () -> planner.plan(Requests.garden().with(kitchen)),
-        "plate of 1000 x 800 mm: a pot of 0.5 l given, allowed one that holds at least ");
+        "plate of 100 × 80 cm: a pot of 0.5 l given, allowed one that holds at least ");
   }
 
   /** A round plate is kept as a square of its area; whoever measured it knows only its width. */
@@ -62,7 +62,7 @@ class UnworkableRequestTest {
 
     refused(
         () -> new Kitchen(0.002, 0.001, round, 0, 1, 0.25, List.of()),
-        "sides of a plate: 5500 x 5500 mm given, allowed 10 to 5000 mm; write length and width of"
+        "sides of a plate: 550 cm round given, allowed 1 to 500 cm; write length and width of"
             + " one plate");
   }
 

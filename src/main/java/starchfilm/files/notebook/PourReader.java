@@ -136,7 +136,7 @@ final class PourReader {
         return assumedThickness(
             pour,
             whole,
-            ", from all of the paste on " + (areaKnown ? plates : "one plate of 300 mm by 200 mm"));
+            ", from all of the paste on " + (areaKnown ? plates : "one plate of 30 × 20 cm"));
       }
     }
     return assumedThickness(pour, ASSUMED_WET_M, "");

@@ -255,7 +255,7 @@ public record PlanSheet(
                 plate ->
                     Figures.whole(GRAM.of(kgPerM2 * plate.areaM2()))
                         + " g ("
-                        + RecipeWords.plateSize(plate)
+                        + plate.size()
                         + ")")
             .distinct()
             .collect(joining(", "));

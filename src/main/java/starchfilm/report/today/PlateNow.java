@@ -25,6 +25,7 @@ import starchfilm.report.Headline;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
+import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
@@ -89,12 +90,12 @@ public record PlateNow(Standing standing) {
     Band ready = standing.readyS();
     String chance =
         byS.getAsDouble() >= ready.high()
-            ? "in time in 9 of 10 cases or more"
+            ? "in time in " + PlanWords.NEARLY_ALL + " likely cases"
             : byS.getAsDouble() >= ready.middle()
                 ? "more likely in time than not"
                 : byS.getAsDouble() >= ready.low()
                     ? "more likely late than not"
-                    : "late in 9 of 10 cases or more";
+                    : "late in " + PlanWords.NEARLY_ALL + " likely cases";
     return Optional.of(
         "Wanted by " + calendar().byTheHour(byS.getAsDouble()) + ": " + chance + ".");
   }
@@ -111,7 +112,7 @@ public record PlateNow(Standing standing) {
                   .formatted(
                       who,
                       nowS >= readyS.high()
-                          ? "9 of 10 cases or more"
+                          ? PlanWords.NEARLY_ALL + " likely cases"
                           : "more than half of the likely cases",
                       ready());
       case OVERDUE ->
@@ -136,7 +137,7 @@ public record PlateNow(Standing standing) {
                   narrowing(),
                   standing.last().isPresent()
                       ? ""
-                      : "; it has no usable weighing yet"
+                      : "; it has no weighing to go by yet"
                           + (standing.emptyKg().isPresent()
                               ? ""
                               : " (note what the plate weighs empty, too)"));
@@ -146,7 +147,7 @@ public record PlateNow(Standing standing) {
                   who,
                   Double.isInfinite(readyS.high())
                       ? ""
-                      : ", in 9 of 10 cases by " + near(readyS.high()),
+                      : ", in 9 of 10 likely cases by " + near(readyS.high()),
                   ready());
       case WAIT -> "%s: next look %s; %s.".formatted(who, look(), ready());
     };

@@ -50,6 +50,9 @@ public final class PlanWords {
     return String.join(", ", parts);
   }
 
+  /** Where nine of ten cases agree, and perhaps more. */
+  public static final String NEARLY_ALL = "at least 9 of 10";
+
   /**
    * A chance.
    *
@@ -58,9 +61,9 @@ public final class PlanWords {
    */
   public static String chance(double share) {
     if (share > 0.95) {
-      return "over 9 of 10";
+      return NEARLY_ALL;
     }
-    return share < 0.05 ? "under 1 of 10" : Math.round(10 * share) + " of 10";
+    return share < 0.05 ? "at most 1 of 10" : Math.round(10 * share) + " of 10";
   }
 
   /**

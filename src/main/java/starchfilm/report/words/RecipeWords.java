@@ -79,27 +79,7 @@ public final class RecipeWords {
    * @return such as {@code glass, 30 × 20 cm}
    */
   public static String plate(Plate plate) {
-    return plate.material().words() + ", " + plateSize(plate);
-  }
-
-  /**
-   * The size of a plate.
-   *
-   * @param plate the plate
-   * @return such as {@code 30 × 20 cm}, {@code 24 cm round} or {@code 450 cm²}
-   */
-  public static String plateSize(Plate plate) {
-    if (plate.outline() == Plate.Outline.FREE) {
-      return Figures.whole(1e4 * plate.areaM2()) + " cm²";
-    }
-    String across = CENTIMETRE.noted(plate.shortestM());
-    if (plate.isRound()) {
-      return across + " round";
-    }
-    return Figures.noted(CENTIMETRE.of(plate.longestM()))
-        + " × "
-        + across
-        + (plate.outline() == Plate.Outline.ELLIPSE ? " oval" : "");
+    return plate.material().words() + ", " + plate.size();
   }
 
   /**
