@@ -183,13 +183,11 @@ public final class DryingFigure {
             .min()
             .orElse(last);
     double startS = TimeScale.isWide(first, last) ? Math.max(HOUR_S / 2, first / 4) : 0;
-    DryingFigure drawn = new DryingFigure(new Frame(190, 30, 728, 250, 740), startS, 1.08 * last);
+    DryingFigure drawn = new DryingFigure(new Frame(60, 30, 628, 200, 640), startS, 1.08 * last);
     for (int i = 0; i < trials.size(); i++) {
       String look = "of-" + (i % 6 + 1);
       drawn.average(look, trials.get(i));
-      String name = trials.get(i).trial().name();
-      String label = name.length() > 17 ? name.substring(0, 16).strip() + "…" : name;
-      drawn.lane((i + 1) + " " + label, trials.get(i).drying()::timeS, look);
+      drawn.lane((i + 1) + " " + trials.get(i).trial().name(), trials.get(i).drying()::timeS, look);
     }
     return drawn.figure(
         "Drying curves",

@@ -80,17 +80,14 @@ record TodayPage(PageContext desk) {
         .asFile("plates-to-look-after.ics");
   }
 
-  /** The page of a plate's trial. */
-  public String page(Standing standing) {
-    return NotebookFolder.address("/trial", name(standing));
+  /** The page of a trial. */
+  public String page(Trial trial) {
+    return NotebookFolder.address("/trial", desk.folder().name(trial.file()));
   }
 
   /** The place where a plate is weighed. */
   public String card(Standing standing) {
-    return "/plates#" + PlatesPage.place(name(standing), standing.plates().get(0));
-  }
-
-  private String name(Standing standing) {
-    return desk.folder().name(standing.forecast().trial().file());
+    String file = desk.folder().name(standing.forecast().trial().file());
+    return "/plates#" + PlatesPage.place(file, standing.plates().get(0));
   }
 }

@@ -1,6 +1,8 @@
 package starchfilm.web;
 
 import java.time.LocalDateTime;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.units.Figures;
@@ -68,21 +70,18 @@ record TrialRow(
   }
 
   private static String made(Trial trial) {
-    return "%s mm, %s g glycerol"
-        .formatted(
-            Figures.two(1e3 * trial.casting().wetThicknessM()),
-            Figures.two(100 * trial.casting().composition().glycerolPerDryStarch()));
+    return Figures.two(1e3 * trial.casting().wetThicknessM())
+        + " mm wet, "
+        + RecipeWords.plasticiser(trial.casting().composition().glycerolPerDryStarch());
   }
 
+  /** What there is; of a trial that is only planned nothing. */
   private static String noted(Trial trial) {
-    return String.join(
-        ", ",
-        counted(trial.weighingCount(), "weighing"),
-        counted(trial.seen().faults().size(), "fault"),
-        counted(trial.seen().photos().size(), "photo"));
-  }
-
-  private static String counted(int count, String one) {
-    return count == 0 ? "no " + one + "s" : Plural.of(count, one);
+    return Stream.of(
+            Plural.of(trial.weighingCount(), "weighing"),
+            Plural.of(trial.seen().faults().size(), "fault"),
+            Plural.of(trial.seen().photos().size(), "photo"))
+        .filter(counted -> !counted.startsWith("0 "))
+        .collect(Collectors.joining(", "));
   }
 }

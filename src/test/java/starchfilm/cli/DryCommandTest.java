@@ -189,7 +189,8 @@ class DryCommandTest {
   void saysWhetherAPlateMakesItsDay() {
     String[] plate = {"dry", "--starch", "potato", "20 g", "--water", "360g", "--plates", "2"};
     terminal.run(with(plate, "--by", "20d"));
-    assertThat(terminal.out()).contains("Dry all through after 20 days in at least 9 of 10 likely cases.");
+    assertThat(terminal.out())
+        .contains("Dry all through after 20 days in at least 9 of 10 likely cases.");
 
     terminal.run(with(plate, "--by", "6h"));
     assertThat(terminal.out())

@@ -82,7 +82,7 @@ public record TimeScale(Scale scale, double unitS) {
    */
   public Axis axis(int atMost) {
     return Axis.of(
-        unit() + " since the pour" + (scale.logarithmic() ? "; equal steps are equal ratios" : ""),
+        unit() + " since the pour" + (scale.logarithmic() ? ", on a logarithmic scale" : ""),
         scale,
         atMost);
   }

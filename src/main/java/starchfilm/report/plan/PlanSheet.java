@@ -253,10 +253,7 @@ public record PlanSheet(
             .map(EqualPlates::plate)
             .map(
                 plate ->
-                    Figures.whole(GRAM.of(kgPerM2 * plate.areaM2()))
-                        + " g ("
-                        + plate.size()
-                        + ")")
+                    Figures.whole(GRAM.of(kgPerM2 * plate.areaM2())) + " g (" + plate.size() + ")")
             .distinct()
             .collect(joining(", "));
   }

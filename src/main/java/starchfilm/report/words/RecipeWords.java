@@ -1,6 +1,5 @@
 package starchfilm.report.words;
 
-import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
 import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
