@@ -2,26 +2,28 @@ package starchfilm.request;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.CastingFields;
 import starchfilm.files.saving.FreshTrial;
-import starchfilm.files.saving.TrialTree;
 
 /**
  * A trial to be kept: what somebody cooked, in one line or field by field, or an earlier trial
@@ -170,27 +172,25 @@ public record NewTrial(
   }
 
   private static String text(EntryReader in, TrialQuestion.Base whole) {
-    ObjectNode tree = TrialTree.of(whole.fields());
+    ObjectValue fields = whole.fields();
     Casting casting = whole.trial().casting();
     if (in.hasAnyOf("place")) {
       Optional<Path> log =
           casting.room().isLogged()
               ? in.one(WrittenPlace.ROOM, words -> Path.of(words.strip()))
               : Optional.empty();
-      tree.set("room", CastingFields.room(casting.place(), log));
+      fields = fields.with("room", CastingFields.room(casting.place(), log));
     }
-    return TrialTree.text(inOrder(tree));
+    return LocatedWriter.lines(inOrder(fields));
   }
 
   /** In the order of the table of fields, whatever was written first. */
-  private static ObjectNode inOrder(ObjectNode trial) {
-    ObjectNode ordered = trial.objectNode();
+  private static ObjectValue inOrder(ObjectValue trial) {
+    Map<String, Member> ordered = new LinkedHashMap<>();
     for (String field : TrialField.TRIAL.fields().keySet()) {
-      if (trial.has(field)) {
-        ordered.set(field, trial.get(field));
-      }
+      Optional.ofNullable(trial.members().get(field)).ifPresent(one -> ordered.put(field, one));
     }
-    ordered.setAll(trial);
-    return ordered;
+    trial.members().forEach(ordered::putIfAbsent);
+    return new ObjectValue(trial.place(), ordered, List.of());
   }
 }

@@ -14,12 +14,12 @@ import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.TrialTree;
 
 /**
  * A trial that is asked about: out of a file, written field by field, or a file with other values
@@ -111,7 +111,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
     /** The text of a file with these fields. */
     public String text() {
-      return TrialTree.text(TrialTree.of(fields));
+      return LocatedWriter.lines(fields);
     }
   }
 

@@ -1,6 +1,5 @@
 package starchfilm.request;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -197,14 +196,14 @@ final class WrittenTrial {
       put("pour.plates", number("trial.plate", BigDecimal.valueOf(plates.count())));
     }
     CastingFields.plate(plates.plate(), 0)
-        .properties()
-        .forEach(one -> put("pour.plate." + one.getKey(), ofPlate(one.getValue())));
+        .members()
+        .forEach((key, member) -> put("pour.plate." + key, ofPlate(member.value())));
   }
 
-  private static Located ofPlate(JsonNode value) {
-    return value.isNumber()
-        ? number("trial.plate", value.decimalValue())
-        : text("trial.plate", value.asText());
+  private static Located ofPlate(Located value) {
+    return value instanceof TextValue words
+        ? text("trial.plate", words.text())
+        : number("trial.plate", new BigDecimal(value.quoted()));
   }
 
   private void weighed() {

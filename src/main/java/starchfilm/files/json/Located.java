@@ -28,6 +28,47 @@ public sealed interface Located {
     return List.of(this);
   }
 
+  /** What stands in a field of an object, or as an entry of a list by its number from 0. */
+  default Optional<Located> get(String name) {
+    return name.matches("[0-9]{1,9}")
+        ? entries().stream().skip(Integer.parseInt(name)).findFirst()
+        : Optional.empty();
+  }
+
+  /** What stands at a path of such names, with dots between them. */
+  default Optional<Located> at(String path) {
+    Optional<Located> at = Optional.of(this);
+    for (String name : path.isEmpty() ? List.<String>of() : List.of(path.split("\\.", -1))) {
+      at = at.flatMap(holder -> holder.get(name));
+    }
+    return at;
+  }
+
+  /** The entries of a list at a path; none where there is nothing. */
+  default List<Located> entries(String path) {
+    return at(path).map(Located::entries).orElse(List.of());
+  }
+
+  /** An object without fields, to be filled. */
+  static ObjectValue object() {
+    return new ObjectValue(Place.of(""), Map.of(), List.of());
+  }
+
+  /** A list that stands in no file. */
+  static ListValue list(List<? extends Located> entries) {
+    return new ListValue(Place.of(""), List.copyOf(entries));
+  }
+
+  /** A text that stands in no file. */
+  static TextValue text(String text) {
+    return new TextValue(Place.of(""), text);
+  }
+
+  /** A word that stands in no file. */
+  static WordValue flag(boolean flag) {
+    return new WordValue(Place.of(""), Optional.of(flag));
+  }
+
   /**
    * A place in a file; line and column are 0 where nobody knows them.
    *
@@ -94,9 +135,11 @@ public sealed interface Located {
       repeated = List.copyOf(repeated);
     }
 
-    /** What stands in a field. */
+    @Override
     public Optional<Located> get(String key) {
-      return Optional.ofNullable(members.get(key)).map(Member::value);
+      return Optional.ofNullable(members.get(key))
+          .map(Member::value)
+          .or(() -> Located.super.get(key));
     }
 
     /**

@@ -1,14 +1,5 @@
 package starchfilm.files.json;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.ObjectWriter;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.TextNode;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.json.Located.ListValue;
@@ -21,26 +12,8 @@ import starchfilm.files.json.Located.Place;
  */
 public final class TextEdit {
   private static final String STEP = "  ";
-  private static final ObjectWriter ONE_LINE =
-      new ObjectMapper()
-          .writer(printer())
-          .with(com.fasterxml.jackson.core.StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN);
 
   private TextEdit() {}
-
-  private static DefaultPrettyPrinter printer() {
-    Separators separators =
-        Separators.createDefaultInstance()
-            .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
-            .withObjectEntrySpacing(Separators.Spacing.AFTER)
-            .withArrayValueSpacing(Separators.Spacing.AFTER)
-            .withObjectEmptySeparator("")
-            .withArrayEmptySeparator("");
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
-    printer.indentObjectsWith(DefaultPrettyPrinter.NopIndenter.instance);
-    printer.indentArraysWith(DefaultPrettyPrinter.NopIndenter.instance);
-    return printer;
-  }
 
   /**
    * Sets a field; objects on the way to it are added where they are missing.
@@ -52,28 +25,24 @@ public final class TextEdit {
    * @return the changed text
    * @throws UnreadableFileException where something on the way is no object
    */
-  public static String set(String text, String path, JsonNode value)
-      throws UnreadableFileException {
+  public static String set(String text, String path, Located value) throws UnreadableFileException {
     Located root = LocatedReader.read(text);
-    List<String> names = names(path);
-    int known = names.size();
-    while (at(root, names.subList(0, known)).isEmpty()) {
-      known--;
+    Optional<Located> there = root.at(path);
+    if (there.isPresent()) {
+      return replaced(text, there.get().place(), LocatedWriter.line(value));
     }
-    Located at = at(root, names.subList(0, known)).orElseThrow();
-    if (known == names.size()) {
-      return replaced(text, at.place(), oneLine(value));
+    String name = last(path);
+    Optional<Located> holder = root.at(around(path));
+    if (holder.isEmpty()) {
+      return set(text, around(path), Located.object().with(name, value));
     }
-    String name = names.get(known);
-    if (!(at instanceof ObjectValue || (at instanceof ListValue && isPlace(name)))) {
-      throw notAnObject(String.join(".", names.subList(0, known)));
+    if (holder.get() instanceof ListValue list && name.matches("[0-9]+")) {
+      return insert(text, list, LocatedWriter.line(value));
     }
-    JsonNode made = value;
-    for (int i = names.size() - 1; i > known; i--) {
-      made = JsonNodeFactory.instance.objectNode().set(names.get(i), made);
+    if (holder.get() instanceof ObjectValue object) {
+      return insert(text, object, field(name, LocatedWriter.line(value)));
     }
-    String json = oneLine(made);
-    return insert(text, at, at instanceof ObjectValue ? quoted(name) + ": " + json : json);
+    throw notAnObject(around(path));
   }
 
   /**
@@ -87,11 +56,11 @@ public final class TextEdit {
    */
   public static String remove(String text, String path) throws UnreadableFileException {
     Located root = LocatedReader.read(text);
-    if (at(root, names(path)).isEmpty()) {
+    if (root.at(path).isEmpty()) {
       return text;
     }
-    String last = path.substring(path.lastIndexOf('.') + 1);
-    Located holder = at(root, names(around(path))).orElseThrow();
+    String last = last(path);
+    Located holder = root.at(around(path)).orElseThrow();
     int index =
         holder instanceof ObjectValue object
             ? List.copyOf(object.members().keySet()).indexOf(last)
@@ -109,20 +78,12 @@ public final class TextEdit {
     return text.substring(0, from) + text.substring(to);
   }
 
-  private static List<String> names(String path) {
-    return path.isEmpty() ? List.of() : List.of(path.split("\\.", -1));
-  }
-
   private static String around(String path) {
     return path.substring(0, Math.max(0, path.lastIndexOf('.')));
   }
 
-  private static Optional<Located> at(Located root, List<String> names) {
-    Optional<Located> at = Optional.of(root);
-    for (String name : names) {
-      at = at.flatMap(holder -> within(holder, name));
-    }
-    return at;
+  private static String last(String path) {
+    return path.substring(path.lastIndexOf('.') + 1);
   }
 
   private static List<TextSpan> entries(Located holder) {
@@ -135,22 +96,6 @@ public final class TextEdit {
                 .map(member -> new TextSpan(member.key().start(), member.value().place().end()))
                 .toList()
             : List.of();
-  }
-
-  private static Optional<Located> within(Located holder, String name) {
-    if (holder instanceof ListValue list) {
-      return isPlace(name)
-          ? list.entries().stream().skip(Integer.parseInt(name)).findFirst()
-          : Optional.empty();
-    }
-    if (holder instanceof ObjectValue object && object.members().containsKey(name)) {
-      return object.get(name);
-    }
-    return name.equals("0") ? Optional.of(holder) : Optional.empty();
-  }
-
-  private static boolean isPlace(String name) {
-    return name.matches("[0-9]{1,9}");
   }
 
   private static String replaced(String text, Place place, String by) {
@@ -167,21 +112,21 @@ public final class TextEdit {
    * @return the changed text
    * @throws UnreadableFileException where the text is no object
    */
-  public static String append(String text, String path, JsonNode entry)
+  public static String append(String text, String path, Located entry)
       throws UnreadableFileException {
     Located root = LocatedReader.read(text);
     if (!(root instanceof ObjectValue)) {
       throw notAnObject("");
     }
-    Optional<Located> there = at(root, names(path));
-    String json = oneLine(entry);
+    Optional<Located> there = root.at(path);
+    String json = LocatedWriter.line(entry);
     if (there.isEmpty()) {
       if (path.contains(".")) {
-        return set(text, path, JsonNodeFactory.instance.arrayNode().add(entry));
+        return set(text, path, Located.list(List.of(entry)));
       }
       String outer = lineOfLast(text, root).map(indent -> newLine(text) + indent).orElse("");
       String inner = outer.isEmpty() ? json : outer + STEP + json + outer;
-      return insert(text, root, quoted(path) + ": [" + inner + "]");
+      return insert(text, root, field(path, "[" + inner + "]"));
     }
     if (there.get() instanceof ListValue list) {
       return insert(text, list, json);
@@ -224,16 +169,8 @@ public final class TextEdit {
     return text.contains("\r\n") ? "\r\n" : "\n";
   }
 
-  private static String oneLine(JsonNode value) {
-    try {
-      return ONE_LINE.writeValueAsString(value);
-    } catch (JsonProcessingException e) {
-      throw new UncheckedIOException("a value made in memory could not be written", e);
-    }
-  }
-
-  private static String quoted(String name) {
-    return oneLine(TextNode.valueOf(name));
+  private static String field(String name, String value) {
+    return LocatedWriter.line(Located.text(name)) + ": " + value;
   }
 
   private static UnreadableFileException notAnObject(String path) {

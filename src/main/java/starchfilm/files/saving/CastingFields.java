@@ -6,9 +6,6 @@ import static starchfilm.numerics.units.Units.MM_PER_M;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -19,6 +16,10 @@ import starchfilm.casting.Plate;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.GlycerolPortion;
@@ -30,7 +31,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** What is cast, as the fields of a trial file. */
 public final class CastingFields {
-  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final int DECIMALS = 6;
 
   /** Below it a file has no forecast. */
@@ -47,38 +47,42 @@ public final class CastingFields {
    * @param recipe the recipe
    * @param besideJar whether the file will lie beside the kept jar it takes from
    */
-  public static ObjectNode recipe(Recipe recipe, boolean besideJar) {
-    ObjectNode node = JSON.objectNode();
-    ArrayNode starches = node.putArray("starch");
-    for (StarchPortion portion : recipe.starches()) {
-      ObjectNode starch = starches.addObject();
-      starch.put("kind", portion.kind().tradeName());
-      put(starch, "mass_g", portion.massKg().value() * G_PER_KG);
-      put(starch, "moisture_pct", portion.moistureFraction().times(PERCENT_PER_UNIT));
-    }
+  public static ObjectValue recipe(Recipe recipe, boolean besideJar) {
     GlycerolPortion glycerol = recipe.glycerol();
-    ObjectNode jar = node.putObject("glycerol");
-    put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
-    if (besideJar) {
-      jar.put("jar", glycerol.stock().jar());
-    } else {
-      putContent(jar, glycerol.stock());
-    }
+    ObjectValue jar = grams(Located.object(), glycerol.massKg());
+    ObjectValue fields =
+        Located.object()
+            .with(
+                "starch",
+                Located.list(recipe.starches().stream().map(CastingFields::starch).toList()))
+            .with(
+                "glycerol",
+                besideJar
+                    ? jar.with("jar", glycerol.stock().jar())
+                    : withContent(jar, glycerol.stock()));
     VinegarPortion vinegar = recipe.vinegar();
     if (vinegar.massKg().value() > 0) {
-      ObjectNode sour = node.putObject("vinegar");
-      put(sour, "mass_g", vinegar.massKg().value() * G_PER_KG);
-      put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT_PER_UNIT));
+      ObjectValue sour = grams(Located.object(), vinegar.massKg());
+      fields = fields.with("vinegar", sour.with("acidity_pct", percent(vinegar.acidityFraction())));
     }
-    put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
-    return node;
+    return fields.with("water", grams(Located.object(), recipe.waterKg()));
   }
 
-  /** What is in a jar of glycerol. */
-  static void putContent(ObjectNode jar, GlycerolStock stock) {
-    put(jar, "purity_pct", stock.glycerolFraction().times(PERCENT_PER_UNIT));
-    put(jar, "salt_pct", stock.saltFraction().times(PERCENT_PER_UNIT));
-    jar.put("origin", FileWord.of(stock.origin()));
+  private static ObjectValue starch(StarchPortion starch) {
+    return grams(Located.object().with("kind", starch.kind().tradeName()), starch.massKg())
+        .with("moisture_pct", percent(starch.moistureFraction()));
+  }
+
+  /** What a recipe says to weigh, whose doubt is not of the scale. */
+  private static ObjectValue grams(ObjectValue fields, Estimate massKg) {
+    return fields.with("mass_g", figure(massKg.value() * G_PER_KG));
+  }
+
+  /** With what is in a jar of glycerol. */
+  static ObjectValue withContent(ObjectValue jar, GlycerolStock stock) {
+    return jar.with("purity_pct", percent(stock.glycerolFraction()))
+        .with("salt_pct", percent(stock.saltFraction()))
+        .with("origin", FileWord.of(stock.origin()));
   }
 
   /**
@@ -87,54 +91,56 @@ public final class CastingFields {
    * @param place the place
    * @param log the log of its room, where that has one
    */
-  public static ObjectNode room(DryingPlace place, Optional<Path> log) {
-    ObjectNode node = JSON.objectNode();
-    if (!place.name().equals(DryingPlace.UNNAMED)) {
-      // So that what is poured there teaches of that room.
-      node.put("name", place.name());
-    }
+  public static ObjectValue room(DryingPlace place, Optional<Path> log) {
     AirState air = place.room().at(0);
     RoomUncertainty doubt = place.uncertainty();
-    put(node, "air_speed_m_per_s", air.speedMPerS(), doubt.speedRelativeSd() * air.speedMPerS(), 0);
-    if (log.isPresent()) {
-      node.put("log_csv", String.valueOf(log.get().getFileName()));
-    } else {
-      place
-          .room()
-          .map(
-              new Room.Kinds<>(
-                  constant -> air(node, air, doubt),
-                  swinging -> swing(node, swinging),
-                  logged -> air(node, air, doubt)));
-    }
-    place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
-    return node;
+    ObjectValue named =
+        place.name().equals(DryingPlace.UNNAMED)
+            ? Located.object()
+            // So that what is poured there teaches of that room.
+            : Located.object().with("name", place.name());
+    ObjectValue windy =
+        named.with(
+            "air_speed_m_per_s",
+            range(air.speedMPerS(), doubt.speedRelativeSd() * air.speedMPerS(), 0));
+    ObjectValue room =
+        log.isPresent()
+            ? windy.with("log_csv", String.valueOf(log.get().getFileName()))
+            : place
+                .room()
+                .map(
+                    new Room.Kinds<>(
+                        constant -> air(windy, air, doubt),
+                        swinging -> windy.with("swing", swing(swinging)),
+                        logged -> air(windy, air, doubt)));
+    return place.benchTemperatureK().isPresent()
+        ? room.with("bench_C", celsius(place.benchTemperatureK().getAsDouble()))
+        : room;
   }
 
-  private static ObjectNode air(ObjectNode node, AirState air, RoomUncertainty doubt) {
-    put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K, doubt.temperatureSdK(), COLDEST_C);
+  private static ObjectValue air(ObjectValue room, AirState air, RoomUncertainty doubt) {
     double percent = air.relativeHumidity() * PERCENT_PER_UNIT;
     double dampest = Math.min(doubt.humiditySd(), (1 - air.relativeHumidity()) / HALF_WIDTH);
-    put(node, "rh_pct", percent, dampest * PERCENT_PER_UNIT, 0);
-    return node;
+    return room.with(
+            "air_C", range(air.temperatureK() - ZERO_CELSIUS_K, doubt.temperatureSdK(), COLDEST_C))
+        .with("rh_pct", range(percent, dampest * PERCENT_PER_UNIT, 0));
   }
 
   /** A range that keeps its middle where it would reach below what a field allows. */
-  private static void put(ObjectNode node, String key, double value, double sd, double least) {
+  private static Located range(double value, double sd, double least) {
     double half = Math.min(sd * HALF_WIDTH, Math.max(0, value - least));
     double plain = BigDecimal.valueOf(half).round(new MathContext(3)).doubleValue();
-    put(node, key, new Estimate(value, plain / HALF_WIDTH));
+    return range(new Estimate(value, plain / HALF_WIDTH));
   }
 
-  private static ObjectNode swing(ObjectNode node, SwingingRoom room) {
-    double warmth = room.mean().temperatureK() - ZERO_CELSIUS_K;
+  private static ObjectValue swing(SwingingRoom room) {
+    double warmthK = room.mean().temperatureK();
     double humidity = room.mean().relativeHumidity();
-    ObjectNode swing = node.putObject("swing");
-    put(swing, "coolest_C", warmth - room.temperatureHalfSwingK());
-    put(swing, "warmest_C", warmth + room.temperatureHalfSwingK());
-    put(swing, "driest_rh_pct", (humidity - room.humidityHalfSwing()) * PERCENT_PER_UNIT);
-    put(swing, "dampest_rh_pct", (humidity + room.humidityHalfSwing()) * PERCENT_PER_UNIT);
-    return node;
+    return Located.object()
+        .with("coolest_C", celsius(warmthK - room.temperatureHalfSwingK()))
+        .with("warmest_C", celsius(warmthK + room.temperatureHalfSwingK()))
+        .with("driest_rh_pct", figure((humidity - room.humidityHalfSwing()) * PERCENT_PER_UNIT))
+        .with("dampest_rh_pct", figure((humidity + room.humidityHalfSwing()) * PERCENT_PER_UNIT));
   }
 
   /**
@@ -143,53 +149,57 @@ public final class CastingFields {
    * @param plate the plate of a casting
    * @param wetThicknessM how thick it is poured (m)
    */
-  public static ObjectNode plate(Plate plate, double wetThicknessM) {
-    ObjectNode on = JSON.objectNode();
-    on.put("material", plate.material().tradeName());
-    switch (plate.outline()) {
-      case FREE -> put(on, "area_cm2", plate.areaM2() * CM2_PER_M2);
-      case ELLIPSE -> {
-        if (plate.isRound()) {
-          put(on, "diameter_mm", plate.longestM() * MM_PER_M);
-        } else {
-          on.put("shape", "oval");
-          sides(on, plate);
-        }
-      }
-      case RECTANGLE -> sides(on, plate);
-    }
-    put(on, "thickness_mm", plate.thicknessM() * MM_PER_M);
-    if (plate.rimHeightM() > 0) {
-      double rimM = plate.rimHeightM() + wetThicknessM;
-      on.put("rim_height_mm", Math.round(rimM * MM_PER_M * 100) / 100.0);
-    }
-    return on;
+  public static ObjectValue plate(Plate plate, double wetThicknessM) {
+    ObjectValue of = Located.object().with("material", plate.material().tradeName());
+    ObjectValue sized =
+        switch (plate.outline()) {
+          case FREE -> of.with("area_cm2", figure(plate.areaM2() * CM2_PER_M2));
+          case ELLIPSE ->
+              plate.isRound()
+                  ? of.with("diameter_mm", figure(plate.longestM() * MM_PER_M))
+                  : sides(of.with("shape", "oval"), plate);
+          case RECTANGLE -> sides(of, plate);
+        };
+    ObjectValue thick = sized.with("thickness_mm", figure(plate.thicknessM() * MM_PER_M));
+    double rimMm = (plate.rimHeightM() + wetThicknessM) * MM_PER_M;
+    return plate.rimHeightM() > 0
+        ? thick.with("rim_height_mm", figure(Math.round(rimMm * 100) / 100.0))
+        : thick;
   }
 
-  private static void sides(ObjectNode on, Plate plate) {
-    put(on, "length_mm", plate.longestM() * MM_PER_M);
-    put(on, "width_mm", plate.shortestM() * MM_PER_M);
+  private static ObjectValue sides(ObjectValue plate, Plate of) {
+    return plate
+        .with("length_mm", figure(of.longestM() * MM_PER_M))
+        .with("width_mm", figure(of.shortestM() * MM_PER_M));
+  }
+
+  private static Located celsius(double kelvin) {
+    return figure(kelvin - ZERO_CELSIUS_K);
+  }
+
+  /** A fraction in per cent, as {@link #range}. */
+  private static Located percent(Estimate fraction) {
+    return range(fraction.times(PERCENT_PER_UNIT), PERCENT_PER_UNIT);
   }
 
   /** A figure, or where it is uncertain the rectangle it lies in. */
-  public static void put(ObjectNode node, String key, Estimate estimate) {
+  public static Located range(Estimate estimate) {
+    return range(estimate, Double.POSITIVE_INFINITY);
+  }
+
+  private static Located range(Estimate estimate, double most) {
     double half = estimate.sd() * HALF_WIDTH;
-    if (half == 0) {
-      put(node, key, estimate.value());
-      return;
-    }
-    ObjectNode range = node.putObject(key);
-    put(range, "from", Math.max(0, estimate.value() - half));
-    put(
-        range,
-        "to",
-        key.endsWith("_pct") ? Math.min(100, estimate.value() + half) : estimate.value() + half);
+    return half == 0
+        ? figure(estimate.value())
+        : Located.object()
+            .with("from", figure(Math.max(0, estimate.value() - half)))
+            .with("to", figure(Math.min(most, estimate.value() + half)));
   }
 
   /** A figure. */
-  public static void put(ObjectNode node, String key, double value) {
+  public static Located figure(double value) {
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
-    node.put(key, rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    return new NumberValue(Place.of(""), rounded);
   }
 }

@@ -1,7 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +7,8 @@ import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 
@@ -20,16 +20,16 @@ final class ConfirmedWeighing {
   private ConfirmedWeighing() {}
 
   static String in(String text, String at) throws UnreadableFileException {
-    JsonNode trial = TrialTree.read(text);
+    Located trial = LocatedReader.read(text);
     Optional<LocalDateTime> pouredAt =
-        moment(trial.path("poured_at").asText())
+        moment(shown(trial, "poured_at"))
             .filter(Moment.ByTheClock.class::isInstance)
             .map(clock -> ((Moment.ByTheClock) clock).time());
     List<String> times = new ArrayList<>();
     int nearest = -1;
     double apartS = SAME_TIME_S;
-    for (JsonNode weighing : TrialTree.entries(trial.path("weighings"))) {
-      String time = weighing.path("at").asText();
+    for (Located weighing : trial.entries("weighings")) {
+      String time = shown(weighing, "at");
       double apart = Math.abs(secondsS(time, pouredAt) - secondsS(at, pouredAt));
       if (apart <= apartS) {
         apartS = apart;
@@ -43,7 +43,11 @@ final class ConfirmedWeighing {
           times.isEmpty() ? "a weighing that is noted" : "one of " + String.join(", ", times),
           "give the time of a weighing in the file");
     }
-    return TextEdit.set(text, "weighings." + nearest + ".confirmed", BooleanNode.TRUE);
+    return TextEdit.set(text, "weighings." + nearest + ".confirmed", Located.flag(true));
+  }
+
+  private static String shown(Located object, String field) {
+    return object.get(field).map(FieldInput::shown).orElse("");
   }
 
   private static Optional<Moment> moment(String text) {

@@ -1,13 +1,12 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.json.Located;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 
@@ -30,10 +29,10 @@ public final class FieldEdit {
    * @throws NotWrittenException where the text is no JSON
    */
   public static Map<String, String> shown(String text) throws NotWrittenException {
-    JsonNode root = TrialTree.of(text);
+    Located root = TrialFileText.fields(text);
     Map<String, String> shown = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
-      shown.put(field.path(), FieldInput.shown(at(root, field.path())));
+      shown.put(field.path(), root.at(field.path()).map(FieldInput::shown).orElse(""));
     }
     return shown;
   }
@@ -50,7 +49,7 @@ public final class FieldEdit {
   public static String with(String text, Map<String, String> typed) throws NotWrittenException {
     Map<String, String> shown = shown(text);
     List<Fault> wrong = new ArrayList<>();
-    Map<String, JsonNode> changes = new LinkedHashMap<>();
+    Map<String, Located> changes = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
       String was = shown.getOrDefault(field.path(), "");
       String is = typed.getOrDefault(field.path(), was).strip();
@@ -67,7 +66,7 @@ public final class FieldEdit {
     }
     try {
       String changed = text;
-      for (Map.Entry<String, JsonNode> change : changes.entrySet()) {
+      for (Map.Entry<String, Located> change : changes.entrySet()) {
         changed = withStarch(changed, change.getKey());
         changed = TextEdit.set(changed, change.getKey(), change.getValue());
       }
@@ -78,8 +77,8 @@ public final class FieldEdit {
     }
   }
 
-  private static List<JsonNode> starches(String text) throws NotWrittenException {
-    return TrialTree.entries(at(TrialTree.of(text), STARCHES));
+  private static List<Located> starches(String text) throws NotWrittenException {
+    return TrialFileText.fields(text).entries(STARCHES);
   }
 
   /** With the row of the list of starches that a field belongs to, and those before it. */
@@ -89,7 +88,7 @@ public final class FieldEdit {
     if (path.startsWith(STARCHES)) {
       int row = Character.digit(path.charAt(STARCHES.length() + 1), 10);
       for (int i = starches(text).size(); i <= row; i++) {
-        with = TextEdit.append(with, STARCHES, JsonNodeFactory.instance.objectNode());
+        with = TextEdit.append(with, STARCHES, Located.object());
       }
     }
     return with;
@@ -99,23 +98,12 @@ public final class FieldEdit {
   private static String withoutNamelessStarches(String text)
       throws NotWrittenException, UnreadableFileException {
     String without = text;
-    List<JsonNode> starches = starches(text);
+    List<Located> starches = starches(text);
     for (int i = starches.size() - 1; i >= 0; i--) {
-      if (starches.get(i).path("kind").asText("").isEmpty()) {
+      if (starches.get(i).get("kind").map(FieldInput::shown).orElse("").isEmpty()) {
         without = TextEdit.remove(without, STARCHES + "." + i);
       }
     }
     return without;
-  }
-
-  private static JsonNode at(JsonNode root, String path) {
-    JsonNode node = root;
-    for (String name : path.split("\\.", -1)) {
-      boolean isIndex = Character.isDigit(name.charAt(0));
-      List<JsonNode> entries = isIndex ? TrialTree.entries(node) : List.of();
-      int index = isIndex ? Integer.parseInt(name) : 0;
-      node = index < entries.size() ? entries.get(index) : node.path(name);
-    }
-    return node;
   }
 }

@@ -1,8 +1,8 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
@@ -11,6 +11,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TypedValue;
 
@@ -27,8 +28,8 @@ final class FieldInput {
    *     unknown}, which an empty field means too
    * @throws MistypedException where it cannot be read
    */
-  static JsonNode of(TrialField field, String typed) {
-    return TrialTree.node(of(field, typed, Place.of("")));
+  static Located of(TrialField field, String typed) {
+    return of(field, typed, Place.of(""));
   }
 
   /** The same at a place where a fault of it is told. */
@@ -61,13 +62,19 @@ final class FieldInput {
   /**
    * What stands in a field, as a person would type it.
    *
-   * @param value the field's value; missing for a field that is not there
+   * @param value the field's value
    * @return the text; empty where there is none
    */
-  static String shown(JsonNode value) {
-    if (value.isObject() && value.has("from") && value.has("to")) {
-      return value.get("from").asText() + " to " + value.get("to").asText();
+  static String shown(Located value) {
+    Optional<Located> from = value.get("from");
+    Optional<Located> to = value.get("to");
+    if (from.isPresent() && to.isPresent()) {
+      return shown(from.get()) + " to " + shown(to.get());
     }
-    return value.isValueNode() && !value.isNull() ? value.asText() : "";
+    if (value instanceof TextValue text) {
+      return text.text();
+    }
+    boolean isFlag = value instanceof WordValue word && word.flag().isPresent();
+    return isFlag || value instanceof NumberValue ? value.quoted() : "";
   }
 }

@@ -2,12 +2,13 @@ package starchfilm.files.saving;
 
 import static starchfilm.numerics.units.Units.G_PER_KG;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.saving.SafeFile.WrittenFile;
 import starchfilm.material.recipe.GlycerolStock;
@@ -38,12 +39,14 @@ public final class JarFile {
           "\"" + name + "\" as the name of a jar",
           "write up to 60 letters, digits, blanks, - and _, beginning with a letter or digit");
     }
-    ObjectNode jar = JsonNodeFactory.instance.objectNode();
-    jar.put("what", "jar of glycerol");
-    CastingFields.put(jar, "mass_g", massKg.times(G_PER_KG));
-    CastingFields.putContent(jar, stock);
-    jar.put("weighed_at", now.truncatedTo(ChronoUnit.MINUTES).toString());
-    byte[] text = TrialTree.text(jar).getBytes(StandardCharsets.UTF_8);
+    ObjectValue jar =
+        Located.object()
+            .with("what", "jar of glycerol")
+            .with("mass_g", CastingFields.range(massKg.times(G_PER_KG)));
+    ObjectValue dated =
+        CastingFields.withContent(jar, stock)
+            .with("weighed_at", now.truncatedTo(ChronoUnit.MINUTES).toString());
+    byte[] text = LocatedWriter.lines(dated).getBytes(StandardCharsets.UTF_8);
     return SafeFile.rewrite(file, before -> text);
   }
 }

@@ -1,6 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +9,8 @@ import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.TextValue;
 
 /**
  * Says what stands in a line of a trial file.
@@ -26,14 +27,14 @@ final class LineWords {
   private LineWords() {}
 
   /** By the first of several wordings of which every field outside [ ] stands in the line. */
-  static String of(JsonNode line, String... wordings) {
+  static String of(Located line, String... wordings) {
     return Stream.of(wordings)
         .flatMap(wording -> filled(wording, line).stream())
         .findFirst()
         .orElse("");
   }
 
-  private static Optional<String> filled(String wording, JsonNode line) {
+  private static Optional<String> filled(String wording, Located line) {
     StringBuilder words = new StringBuilder();
     Matcher part = PART.matcher(wording);
     while (part.find()) {
@@ -49,21 +50,20 @@ final class LineWords {
     return Optional.of(part.appendTail(words).toString());
   }
 
-  private static Optional<String> field(JsonNode line, String field, boolean mustBeFalse) {
+  private static Optional<String> field(Located line, String field, boolean mustBeFalse) {
     if (field.isEmpty()) {
       return Optional.of(shown(line));
     }
-    if (mustBeFalse) {
-      return Optional.of("").filter(nothing -> !line.path(field).asBoolean(true));
-    }
-    return Optional.of(line).filter(in -> in.has(field)).map(in -> shown(in.path(field)));
+    Optional<String> there = line.get(field).map(LineWords::shown);
+    return mustBeFalse ? there.filter("false"::equals).map(no -> "") : there;
   }
 
   /** What stands in a field: a clock's time as people say it, all else as it is typed. */
-  static String shown(JsonNode value) {
+  static String shown(Located value) {
     String text = FieldInput.shown(value);
     try {
-      return value.isTextual() && MomentParser.lasting(text) instanceof Moment.ByTheClock clock
+      return value instanceof TextValue
+              && MomentParser.lasting(text) instanceof Moment.ByTheClock clock
           ? CLOCK.format(clock.time())
           : text;
     } catch (MistypedException noTime) {

@@ -1,9 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -12,6 +8,8 @@ import java.util.function.UnaryOperator;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.RoomAccount;
 import starchfilm.files.notebook.TrialField;
@@ -43,7 +41,7 @@ public final class NewRoom {
       if (!findings.faults().isEmpty()) {
         throw new NotWrittenException(findings.faults());
       }
-      note(trial, RoomAccount.LOG, TextNode.valueOf(String.valueOf(log.getFileName())));
+      note(trial, RoomAccount.LOG, Located.text(String.valueOf(log.getFileName())));
       return log;
     } catch (NotWrittenException e) {
       SafeFile.delete(List.of(log));
@@ -61,13 +59,13 @@ public final class NewRoom {
    */
   public static void note(Path trial, RoomAccount account, UnaryOperator<String> typed)
       throws NotWrittenException {
-    ObjectNode told = JsonNodeFactory.instance.objectNode();
+    ObjectValue told = Located.object();
     for (TrialField field : account.fields()) {
       String key = field.key();
       String words = typed.apply(key).strip();
       try {
         if (!words.isEmpty()) {
-          told.set(key, FieldInput.of(field, words));
+          told = told.with(key, FieldInput.of(field, words));
         }
       } catch (MistypedException e) {
         throw new NotWrittenException(Fault.of("", key, e.given(), e.allowed(), e.mend()));
@@ -77,7 +75,7 @@ public final class NewRoom {
   }
 
   /** Another account of the room, in place of all others. */
-  private static void note(Path trial, RoomAccount account, JsonNode value)
+  private static void note(Path trial, RoomAccount account, Located value)
       throws NotWrittenException {
     NoteWriter.add(
         trial,

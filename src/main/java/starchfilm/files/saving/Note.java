@@ -1,14 +1,13 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.saving.NotedLine.NoteKind;
@@ -40,7 +39,7 @@ public sealed interface Note {
    * @param kind which list
    * @param node the line as the file keeps it
    */
-  record Added(NoteKind kind, JsonNode node) implements Note {
+  record Added(NoteKind kind, Located node) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
       return TextEdit.append(text, kind.list(), node);
@@ -53,7 +52,7 @@ public sealed interface Note {
 
     /** Whether it is a weighing that does not say whether it was the plate weighed before. */
     boolean leavesPlateOpen() {
-      return kind == NoteKind.WEIGHING && !node.has("same_plate");
+      return kind == NoteKind.WEIGHING && node.get("same_plate").isEmpty();
     }
 
     /**
@@ -63,8 +62,8 @@ public sealed interface Note {
      * @return the note
      */
     public Added onSamePlate(boolean same) {
-      return kind == NoteKind.WEIGHING
-          ? new Added(kind, ((ObjectNode) node.deepCopy()).put("same_plate", same))
+      return kind == NoteKind.WEIGHING && node instanceof ObjectValue weighing
+          ? new Added(kind, weighing.with("same_plate", Located.flag(same)))
           : this;
     }
   }
@@ -106,8 +105,8 @@ public sealed interface Note {
 
     @Override
     public String in(String text) throws UnreadableFileException {
-      String with = TextEdit.append(text, "photos", TextNode.valueOf(name));
-      return said().size() > 1 ? TextEdit.append(with, "photo_notes", said()) : with;
+      String with = TextEdit.append(text, "photos", Located.text(name));
+      return said().members().size() > 1 ? TextEdit.append(with, "photo_notes", said()) : with;
     }
 
     @Override
@@ -115,12 +114,11 @@ public sealed interface Note {
       return LineWords.of(said(), "[plate {plate} ]photo {file}[, {caption}][, {at}]");
     }
 
-    private ObjectNode said() {
-      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", name);
-      at.ifPresent(time -> said.put("at", time));
-      caption.ifPresent(shows -> said.put("caption", shows));
-      plate.ifPresent(number -> said.put("plate", number));
-      return said;
+    private ObjectValue said() {
+      ObjectValue said = Located.object().with("file", name);
+      said = at.isPresent() ? said.with("at", at.get()) : said;
+      said = caption.isPresent() ? said.with("caption", caption.get()) : said;
+      return plate.isPresent() ? said.with("plate", BigDecimal.valueOf(plate.getAsInt())) : said;
     }
   }
 

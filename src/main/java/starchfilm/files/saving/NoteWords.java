@@ -1,10 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -19,6 +14,8 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
@@ -94,14 +91,14 @@ public final class NoteWords {
    * @param typed what was typed
    * @return its value
    */
-  public JsonNode value(String path, String typed) {
+  public Located value(String path, String typed) {
     TrialField field = TrialField.TRIAL;
     for (String name : path.split("\\.", -1)) {
       field = field.field(name);
     }
     return switch (field.kind()) {
-      case CLOCK -> TextNode.valueOf(pour(moments, typed).toString());
-      case MOMENT -> TextNode.valueOf(when(typed));
+      case CLOCK -> Located.text(pour(moments, typed).toString());
+      case MOMENT -> Located.text(when(typed));
       default -> FieldInput.of(field, typed.strip());
     };
   }
@@ -114,11 +111,11 @@ public final class NoteWords {
    * @return the note, its fields in the order they are declared in
    */
   public Note.Added line(NoteKind kind, Map<String, String> typed) {
-    ObjectNode line = JsonNodeFactory.instance.objectNode();
+    ObjectValue line = Located.object();
     for (String field : kind.declared().fields().keySet()) {
       String words = typed.getOrDefault(field, "");
       if (!words.isEmpty()) {
-        line.set(field, value(kind.list() + "." + field, words));
+        line = line.with(field, value(kind.list() + "." + field, words));
       }
     }
     return new Note.Added(kind, line);
@@ -131,11 +128,11 @@ public final class NoteWords {
    * @return the note
    */
   public Note put(Map<String, String> typed) {
-    Map<String, JsonNode> values = new LinkedHashMap<>();
+    Map<String, Located> values = new LinkedHashMap<>();
     List<String> words = new ArrayList<>();
     typed.forEach(
         (path, given) -> {
-          JsonNode value = value(path, given);
+          Located value = value(path, given);
           values.put(path, value);
           String said = SAID_BACK.getOrDefault(path, path + " %s");
           words.add(said.replace("%s", LineWords.shown(value)));
@@ -147,13 +144,13 @@ public final class NoteWords {
         text -> with(text, values));
   }
 
-  private static String with(String text, Map<String, JsonNode> values)
+  private static String with(String text, Map<String, Located> values)
       throws UnreadableFileException {
     // A recipe that somebody pours is not invented any more.
     boolean isFirstPour =
         values.containsKey("poured_at") && TextEdit.remove(text, "poured_at").equals(text);
     String changed = isFirstPour ? TextEdit.remove(text, "invented") : text;
-    for (Map.Entry<String, JsonNode> one : values.entrySet()) {
+    for (Map.Entry<String, Located> one : values.entrySet()) {
       changed = TextEdit.set(changed, one.getKey(), one.getValue());
     }
     return changed;
@@ -174,9 +171,8 @@ public final class NoteWords {
     String mass = typed.substring(equals + 1);
     Note.Added weighed =
         line(NoteKind.WEIGHING, Map.of("at", time, "mass_g", mass, "plate", plate));
-    return withoutPlate
-        ? new Note.Added(
-            NoteKind.WEIGHING, ((ObjectNode) weighed.node()).set("with_plate", BooleanNode.FALSE))
+    return withoutPlate && weighed.node() instanceof ObjectValue film
+        ? new Note.Added(NoteKind.WEIGHING, film.with("with_plate", Located.flag(false)))
         : weighed;
   }
 
@@ -189,7 +185,7 @@ public final class NoteWords {
   public OptionalInt plate(String typed) {
     return typed.isEmpty()
         ? OptionalInt.empty()
-        : OptionalInt.of(value("photo_notes.plate", typed).asInt());
+        : OptionalInt.of(Integer.parseInt(value("photo_notes.plate", typed).quoted()));
   }
 
   /**
@@ -212,7 +208,7 @@ public final class NoteWords {
    */
   public static Note putAway(boolean away) {
     return away
-        ? new Note.Edit("put away", text -> TextEdit.set(text, "put_away", BooleanNode.TRUE))
+        ? new Note.Edit("put away", text -> TextEdit.set(text, "put_away", Located.flag(true)))
         : new Note.Edit("fetched back", text -> TextEdit.remove(text, "put_away"));
   }
 

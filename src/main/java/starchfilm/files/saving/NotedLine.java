@@ -1,12 +1,15 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
@@ -18,7 +21,7 @@ import starchfilm.files.notebook.TrialField;
  * @param number which of its kind, from 1 in the order of the file
  * @param node what stands in the file
  */
-public record NotedLine(NoteKind kind, int number, JsonNode node) {
+public record NotedLine(NoteKind kind, int number, Located node) {
   private static final String UM = "dry_thickness_um";
   private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
   private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
@@ -80,7 +83,7 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
     }
 
     /** What a line says. */
-    String words(JsonNode line) {
+    String words(Located line) {
       return LineWords.of(line, says);
     }
   }
@@ -103,14 +106,15 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
   /** Whether it has a value that can be corrected. */
   public boolean isCorrectable() {
     return kind != NoteKind.MOVE
-        && !(kind == NoteKind.PLATE && !node.has("given_up") && !node.path(UM).isNumber());
+        && !(kind == NoteKind.PLATE
+            && node.get("given_up").isEmpty()
+            && !(node.get(UM).orElse(node) instanceof NumberValue));
   }
 
   /** Its value as it stands, in the unit of its field; may be empty. */
   public String value() {
-    return kind == NoteKind.PHOTO
-        ? ""
-        : FieldInput.shown(node.isObject() ? node.path(field()) : node);
+    Optional<Located> value = node instanceof ObjectValue ? node.get(field()) : Optional.of(node);
+    return kind == NoteKind.PHOTO ? "" : value.map(FieldInput::shown).orElse("");
   }
 
   /** The unit of its value; empty for words. */
@@ -119,13 +123,13 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
   }
 
   private String field() {
-    return kind == NoteKind.PULL && node.has("load_kg")
+    return kind == NoteKind.PULL && node.get("load_kg").isPresent()
         ? "load_kg"
-        : kind == NoteKind.PLATE && node.has(UM) ? UM : kind.field;
+        : kind == NoteKind.PLATE && node.get(UM).isPresent() ? UM : kind.field;
   }
 
   private TrialField declared() {
-    return node.isObject() ? kind.declared().field(field()) : kind.declared();
+    return node instanceof ObjectValue ? kind.declared().field(field()) : kind.declared();
   }
 
   /**
@@ -136,14 +140,14 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
    * @throws NotWrittenException where the text is no JSON object
    */
   public static List<NotedLine> of(String text) throws NotWrittenException {
-    return of(TrialTree.of(text));
+    return of(TrialFileText.fields(text));
   }
 
-  private static List<NotedLine> of(ObjectNode trial) {
+  private static List<NotedLine> of(Located trial) {
     List<NotedLine> lines = new ArrayList<>();
     for (NoteKind kind : NoteKind.values()) {
       int number = 0;
-      for (JsonNode node : TrialTree.entries(trial.path(kind.list))) {
+      for (Located node : trial.entries(kind.list)) {
         lines.add(new NotedLine(kind, ++number, node));
       }
     }
@@ -193,7 +197,7 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
 
   /** What stands in the file, to be known again. */
   public String seen() {
-    return node.toString();
+    return LocatedWriter.line(node);
   }
 
   /**
@@ -208,19 +212,19 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
           typed, "no other value of " + name(), "delete it and note it again");
     }
     TrialField of = kind == NoteKind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
-    JsonNode value = FieldInput.of(of, typed.strip());
+    Located value = FieldInput.of(of, typed.strip());
     return new Note.Edit(
-        "corrected: " + words() + " is now " + value.asText(), text -> with(text, value));
+        "corrected: " + words() + " is now " + FieldInput.shown(value), text -> with(text, value));
   }
 
-  private String with(String text, JsonNode value) throws UnreadableFileException {
+  private String with(String text, Located value) throws UnreadableFileException {
     String place = place(text);
     if (kind == NoteKind.PHOTO) {
       // The picture stays; what is said of it goes over what was said before.
-      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", node.asText());
-      return TextEdit.append(text, "photo_notes", said.set(kind.field, value));
+      ObjectValue said = Located.object().with("file", node).with(kind.field, value);
+      return TextEdit.append(text, "photo_notes", said);
     }
-    return TextEdit.set(text, node.isObject() ? place + "." + field() : place, value);
+    return TextEdit.set(text, node instanceof ObjectValue ? place + "." + field() : place, value);
   }
 
   /** The line is taken out; a picture stays beside the file. */
@@ -230,7 +234,8 @@ public record NotedLine(NoteKind kind, int number, JsonNode node) {
 
   /** Where it stands in the text, if it still does. */
   private String place(String text) throws UnreadableFileException {
-    if (of(TrialTree.read(text)).contains(this)) {
+    if (of(LocatedReader.read(text)).stream()
+        .anyMatch(line -> line.name().equals(name()) && line.seen().equals(seen()))) {
       return kind.list + "." + (number - 1);
     }
     throw new UnreadableFileException(

@@ -1,10 +1,11 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 
 /**
@@ -23,27 +24,28 @@ public record PotEntry(String what, String field, String massG) {
    * @throws NotWrittenException where the text is no JSON object
    */
   public static List<PotEntry> of(String text) throws NotWrittenException {
-    JsonNode recipe = TrialTree.of(text).path("recipe");
+    Located recipe = TrialFileText.fields(text).get("recipe").orElseGet(Located::object);
     List<PotEntry> lines = new ArrayList<>();
-    List<JsonNode> starches = TrialTree.entries(recipe.path("starch"));
+    List<Located> starches = recipe.entries("starch");
     for (int i = 0; i < starches.size(); i++) {
-      String kind = starches.get(i).path("kind").asText("unknown");
+      String kind = starches.get(i).get("kind").map(FieldInput::shown).orElse("unknown");
       lines.add(line(kind + " starch", "recipe.starch." + i + ".mass_g", starches.get(i)));
     }
     for (String name : List.of("glycerol", "vinegar", "water")) {
-      if (recipe.path(name).isObject()) {
-        lines.add(line(name, "recipe." + name + ".mass_g", recipe.path(name)));
-      }
+      recipe
+          .get(name)
+          .filter(ObjectValue.class::isInstance)
+          .ifPresent(of -> lines.add(line(name, "recipe." + name + ".mass_g", of)));
     }
-    if (recipe.has("salt_g")) {
+    if (recipe.get("salt_g").isPresent()) {
       lines.add(line("salt", "recipe.salt_g", recipe));
     }
     return lines;
   }
 
-  private static PotEntry line(String what, String field, JsonNode around) {
+  private static PotEntry line(String what, String field, Located around) {
     String key = field.substring(field.lastIndexOf('.') + 1);
-    return new PotEntry(what, field, around.path(key).asText(""));
+    return new PotEntry(what, field, around.get(key).map(FieldInput::shown).orElse(""));
   }
 
   /**
@@ -60,6 +62,6 @@ public record PotEntry(String what, String field, String massG) {
             TextEdit.set(
                 volume.equals(field) ? text : TextEdit.remove(text, volume),
                 field,
-                DecimalNode.valueOf(grams)));
+                new NumberValue(Located.Place.of(field), grams)));
   }
 }

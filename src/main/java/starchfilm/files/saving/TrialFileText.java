@@ -9,6 +9,8 @@ import java.util.Locale;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.SafeFile.WrittenFile;
@@ -37,6 +39,21 @@ public record TrialFileText(Path file, String text, String version) {
       return new TrialFileText(file, FileText.utf8(bytes), version(bytes));
     } catch (UnreadableFileException e) {
       throw NotWrittenException.because(file, e);
+    }
+  }
+
+  /**
+   * The fields of a trial.
+   *
+   * @param text the text of its file
+   * @throws NotWrittenException where the text is no JSON object
+   */
+  static Located.ObjectValue fields(String text) throws NotWrittenException {
+    try {
+      return LocatedReader.object(text, "");
+    } catch (UnreadableFileException e) {
+      throw NotWrittenException.because(
+          Path.of("the file"), "a file that is no JSON object", "fix its text first");
     }
   }
 

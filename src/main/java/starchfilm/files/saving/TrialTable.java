@@ -26,6 +26,7 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialField.ValueKind;
@@ -292,7 +293,7 @@ public final class TrialTable {
     Findings here = new Findings(findings.file());
     new TrialReader().read(trial, file.resolveSibling("new.json"), here);
     findings.faults().addAll(here.faults());
-    return new TrialText(name, TrialTree.text(TrialTree.of(trial)));
+    return new TrialText(name, LocatedWriter.lines(trial));
   }
 
   /**

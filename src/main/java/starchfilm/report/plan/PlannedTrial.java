@@ -1,20 +1,23 @@
 package starchfilm.report.plan;
 
-import static starchfilm.files.saving.CastingFields.put;
+import static starchfilm.files.saving.CastingFields.figure;
+import static starchfilm.files.saving.CastingFields.range;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
+import starchfilm.casting.Pour;
 import starchfilm.casting.Use;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.saving.CastingFields;
-import starchfilm.files.saving.TrialTree;
+import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
@@ -26,8 +29,6 @@ import starchfilm.report.words.PlanWords;
  * poured on.
  */
 public final class PlannedTrial {
-  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-
   private PlannedTrial() {}
 
   /**
@@ -44,45 +45,42 @@ public final class PlannedTrial {
     PlannedRecipe recipe = named.recipe();
     Use use = request.use();
     Potful potful = recipe.potfuls().get(0);
-    ObjectNode trial = JSON.objectNode();
-    trial.put("name", named.trialName());
-    put(trial, "scale_g", request.kitchen().scaleStepKg() * G_PER_KG);
-    trial.set("recipe", CastingFields.recipe(potful.recipe(), besideJar));
-    ObjectNode cook = trial.putObject("cook");
-    put(cook, "minutes", potful.recipe().cook().durationS().times(1 / MINUTE_S));
-    put(
-        cook,
-        "top_C",
-        potful.recipe().cook().topTemperatureK().plus(Estimate.exact(-ZERO_CELSIUS_K)));
-    put(cook, "water_lost_g", potful.recipe().cook().waterLostKg().times(G_PER_KG));
-    trial.set("pour", pour(recipe, potful));
-    trial.set("room", CastingFields.room(request.place(), log));
-    ObjectNode film = trial.putObject("use");
-    put(film, "rh_pct", use.relativeHumidity() * PERCENT_PER_UNIT);
-    put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
-    put(film, "after_days", use.ageS() / DAY_S);
-    ObjectNode wish = trial.putObject("wish");
-    wish.put("film", PlanWords.wish(request.wish()));
-    request.byS().ifPresent(byS -> put(wish, "ready_after_days", byS / DAY_S));
-    ArrayNode remarks = trial.putArray("remarks");
-    remarks.add(
-        "Planned by starchfilm and not poured yet: note what you really weigh" + " and pour.");
-    if (!named.remark().isEmpty()) {
-      remarks.add(named.remark());
-    }
-    return TrialTree.text(trial);
+    Cook cook = potful.recipe().cook();
+    ObjectValue wish = Located.object().with("film", PlanWords.wish(request.wish()));
+    Stream<String> remarks =
+        Stream.of(
+            "Planned by starchfilm and not poured yet: note what you really weigh and pour.",
+            named.remark());
+    return LocatedWriter.lines(
+        Located.object()
+            .with("name", named.trialName())
+            .with("scale_g", figure(request.kitchen().scaleStepKg() * G_PER_KG))
+            .with("recipe", CastingFields.recipe(potful.recipe(), besideJar))
+            .with("cook.minutes", range(cook.durationS().times(1 / MINUTE_S)))
+            .with("cook.top_C", range(cook.topTemperatureK().plus(Estimate.exact(-ZERO_CELSIUS_K))))
+            .with("cook.water_lost_g", range(cook.waterLostKg().times(G_PER_KG)))
+            .with("pour", pour(recipe, potful))
+            .with("room", CastingFields.room(request.place(), log))
+            .with("use.rh_pct", figure(use.relativeHumidity() * PERCENT_PER_UNIT))
+            .with("use.air_C", figure(use.temperatureK() - ZERO_CELSIUS_K))
+            .with("use.after_days", figure(use.ageS() / DAY_S))
+            .with(
+                "wish",
+                request.byS().isPresent()
+                    ? wish.with("ready_after_days", figure(request.byS().getAsDouble() / DAY_S))
+                    : wish)
+            .with(
+                "remarks",
+                Located.list(remarks.filter(said -> !said.isEmpty()).map(Located::text).toList())));
   }
 
-  private static ObjectNode pour(PlannedRecipe recipe, Potful potful) {
-    ObjectNode node = JSON.objectNode();
-    node.set(
-        "plate",
-        CastingFields.plate(
-            recipe.casting().plate(), recipe.casting().pour().wetThicknessM().value()));
-    node.put("plates", potful.plates());
-    put(node, "poured_g", recipe.pourKg() * G_PER_KG);
-    put(node, "unevenness_pct", recipe.casting().pour().unevenness() * PERCENT_PER_UNIT);
-    put(node, "paste_C", recipe.casting().pour().pasteTemperatureK() - ZERO_CELSIUS_K);
-    return node;
+  private static ObjectValue pour(PlannedRecipe recipe, Potful potful) {
+    Pour pour = recipe.casting().pour();
+    return Located.object()
+        .with("plate", CastingFields.plate(recipe.casting().plate(), pour.wetThicknessM().value()))
+        .with("plates", figure(potful.plates()))
+        .with("poured_g", figure(recipe.pourKg() * G_PER_KG))
+        .with("unevenness_pct", figure(pour.unevenness() * PERCENT_PER_UNIT))
+        .with("paste_C", figure(pour.pasteTemperatureK() - ZERO_CELSIUS_K));
   }
 }

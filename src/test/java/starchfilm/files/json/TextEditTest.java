@@ -6,16 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.Place;
 
 class TextEditTest {
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Located ONE = new NumberValue(Place.of(""), BigDecimal.ONE);
+  private static final Located SEVEN = new NumberValue(Place.of(""), BigDecimal.valueOf(7));
 
   @ParameterizedTest
   @CsvSource(
@@ -31,7 +35,7 @@ class TextEditTest {
         "`{\"w\": [ [] ], \"b\": 2}` | `{\"w\": [ [], 1 ], \"b\": 2}`",
       })
   void appendsOnOneLine(String before, String after) throws UnreadableFileException {
-    assertThat(TextEdit.append(before, "w", IntNode.valueOf(1))).isEqualTo(after);
+    assertThat(TextEdit.append(before, "w", ONE)).isEqualTo(after);
   }
 
   @Test
@@ -47,15 +51,15 @@ class TextEditTest {
             "\u00FC": 2.0
         }
         """;
-    assertThat(TextEdit.append(before, "w", JSON.createObjectNode().put("at", "+3h")))
+    assertThat(TextEdit.append(before, "w", Located.object().with("at", "+3h")))
         .isEqualTo(before.replace("\"+2h\"}", "\"+2h\"},\n      {\"at\": \"+3h\"}"));
-    assertThat(TextEdit.append(before, "new", IntNode.valueOf(1)))
+    assertThat(TextEdit.append(before, "new", ONE))
         .isEqualTo(before.replace("2.0", "2.0,\n    \"new\": [\n      1\n    ]"));
   }
 
   @Test
   void keepsTheLineEndsOfTheFile() throws UnreadableFileException {
-    assertThat(TextEdit.append("{\r\n  \"w\": [\r\n    5\r\n  ]\r\n}\r\n", "w", IntNode.valueOf(1)))
+    assertThat(TextEdit.append("{\r\n  \"w\": [\r\n    5\r\n  ]\r\n}\r\n", "w", ONE))
         .isEqualTo("{\r\n  \"w\": [\r\n    5,\r\n    1\r\n  ]\r\n}\r\n");
   }
 
@@ -71,12 +75,12 @@ class TextEditTest {
         "`{\"a\": {\"x\": 0}}` | `{\"a\": {\"x\": 0, \"b\": {\"c\": 7}}}`",
       })
   void setsAFieldWhereverItIs(String before, String after) throws UnreadableFileException {
-    assertThat(TextEdit.set(before, "a.b.c", IntNode.valueOf(7))).isEqualTo(after);
+    assertThat(TextEdit.set(before, "a.b.c", SEVEN)).isEqualTo(after);
   }
 
   @Test
   void cannotSetAFieldOfANumber() {
-    assertThatThrownBy(() -> TextEdit.set("{\"a\": 5}", "a.b", IntNode.valueOf(7)))
+    assertThatThrownBy(() -> TextEdit.set("{\"a\": 5}", "a.b", SEVEN))
         .isInstanceOf(UnreadableFileException.class)
         .hasMessage("a that is no object; fix the file first");
   }
@@ -105,7 +109,7 @@ class TextEditTest {
     }
     list.add(entry);
     tree.set("c", list);
-    String after = TextEdit.append(text, "c", entry);
+    String after = TextEdit.append(text, "c", LocatedReader.read(entry.toString()));
     assertThat(JSON.readTree(after).toString()).isEqualTo(tree.toString());
   }
 

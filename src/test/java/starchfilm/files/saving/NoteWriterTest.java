@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.node.IntNode;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +20,7 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
@@ -271,7 +271,8 @@ class NoteWriterTest {
 
   static Note rated(int stars) {
     return new Note.Edit(
-        "rating " + stars, text -> TextEdit.set(text, "rating", IntNode.valueOf(stars)));
+        "rating " + stars,
+        text -> TextEdit.set(text, "rating", LocatedReader.read(String.valueOf(stars))));
   }
 
   static Note remark(String words) {

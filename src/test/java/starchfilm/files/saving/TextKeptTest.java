@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.notebook.TrialText;
 
 /** What an edit of a trial's text or fields leaves as it was. */
@@ -64,9 +65,10 @@ class TextKeptTest {
         {"put_away": true, "poured_at": "2026-04-02", "rating": 4, "weighings": [], "name": "A",
          "recipe": {"salt_g": 1}, "room": {"name": "shed", "log_csv": "shed.csv"}, "_own": 1}""";
     ObjectValue fresh = FreshTrial.of(LocatedReader.object(text, ""));
-    assertThat(TrialTree.of(fresh).toString())
+    assertThat(LocatedWriter.line(fresh))
         .isEqualTo(
-            "{\"name\":\"A\",\"recipe\":{\"salt_g\":1},\"room\":{\"name\":\"shed\"},\"_own\":1}");
+            "{\"name\": \"A\", \"recipe\": {\"salt_g\": 1}, \"room\": {\"name\": \"shed\"},"
+                + " \"_own\": 1}");
   }
 
   @Test
