@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import starchfilm.files.json.PackedText;
 import starchfilm.request.Field;
+import starchfilm.request.Field.FieldSection;
 
 /**
  * The help of a command and what may be asked of it, out of {@code commands.txt}.
@@ -44,7 +45,7 @@ record HelpText(List<String> heads, List<String> lines) {
     return heads.get(0);
   }
 
-  List<Field.Section> sections() {
+  List<FieldSection> sections() {
     return Field.sections(heads.get(3).split(",\\s*"));
   }
 

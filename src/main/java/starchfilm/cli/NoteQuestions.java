@@ -39,7 +39,7 @@ final class NoteQuestions {
   }
 
   /** The answers of one note over the options of the command, each known by its field. */
-  private record Answers(Map<Field, List<String>> given, Entries options) implements Entries {
+  private record NoteAnswers(Map<Field, List<String>> given, Entries options) implements Entries {
     @Override
     public List<String> words(Field field) {
       return given.containsKey(field) ? given.get(field) : options.words(field);
@@ -93,7 +93,8 @@ final class NoteQuestions {
 
   private List<Note> of(String typed) throws NoMoreAnswers, NotWrittenException {
     String kind = KINDS.stream().filter(one -> one.startsWith(typed)).findFirst().orElseThrow();
-    Answers answers = new Answers(new HashMap<>(NoteQuestion.unasked(kind)), asked.entries());
+    NoteAnswers answers =
+        new NoteAnswers(new HashMap<>(NoteQuestion.unasked(kind)), asked.entries());
     for (NoteQuestion question : NoteQuestion.ALL) {
       if (question.kind().equals(kind)) {
         boolean again = true;
@@ -108,7 +109,7 @@ final class NoteQuestions {
   }
 
   /** Keeps an answer unless something is wrong with it. */
-  private Optional<String> wrong(Answers answers, Field field, String words) {
+  private Optional<String> wrong(NoteAnswers answers, Field field, String words) {
     answers.given().put(field, List.of(words));
     Optional<String> mistake = Optional.empty();
     try {

@@ -9,15 +9,16 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Range;
 import starchfilm.request.Entries;
 import starchfilm.request.Field;
+import starchfilm.request.Field.FieldSection;
 
 /** What was written as options of a command. */
 record OptionEntries(ParseResult parsed) implements Entries {
   private static final String WRITTEN = "yes";
 
   /** Gives a command the options of a request, each section under its heading. */
-  static void add(List<Field.Section> sections, CommandSpec spec) {
+  static void add(List<FieldSection> sections, CommandSpec spec) {
     int order = 0;
-    for (Field.Section section : sections) {
+    for (FieldSection section : sections) {
       List<OptionSpec> options = options(section);
       if (section.heading().isEmpty()) {
         options.forEach(spec::addOption);
@@ -39,7 +40,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
   }
 
   /** Those of a section; a field that only pages have is none. */
-  private static List<OptionSpec> options(Field.Section section) {
+  private static List<OptionSpec> options(FieldSection section) {
     return section.fields().stream()
         .filter(field -> !field.option().isEmpty())
         .map(OptionEntries::option)
@@ -94,7 +95,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
   }
 
   @Override
-  public List<Entries> times(Field.Section section) {
+  public List<Entries> times(FieldSection section) {
     return parsed.commandSpec().argGroups().stream()
         .filter(group -> String.valueOf(group.heading()).contains(section.heading()))
         .flatMap(group -> parsed.findMatches(group).stream())

@@ -25,9 +25,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final int LONGEST = 2_000;
 
   /** What is no starch, each by words that stand in its name; the first is glycerol. */
-  private static final List<Ingredient> INGREDIENTS =
+  private static final List<WrittenIngredient> INGREDIENTS =
       PackedText.rows(CookedText.class, "ingredients.patterns", 3).stream()
-          .map(row -> new Ingredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
+          .map(row -> new WrittenIngredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
           .toList();
 
   private static final Pattern ORIGIN =
@@ -36,12 +36,14 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
-  private static final List<Form> FORMS =
-      PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream().map(Form::of).toList();
+  private static final List<WrittenPart> FORMS =
+      PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream()
+          .map(WrittenPart::of)
+          .toList();
 
-  private static final Form CALLED = form("new.name");
-  private static final Form ROOM = form("place.name");
-  private static final List<Form> POURED =
+  private static final WrittenPart CALLED = form("new.name");
+  private static final WrittenPart ROOM = form("place.name");
+  private static final List<WrittenPart> POURED =
       FORMS.stream()
           .filter(
               form ->
@@ -61,16 +63,16 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       List.of(Pattern.compile("%"), Pattern.compile("(?i)[cf]\\b"), Pattern.compile("m/s"));
 
   /** What goes into the pot: the field of its amount, and of its share where it may have one. */
-  private record Ingredient(String amount, String share, Pattern words) {
+  private record WrittenIngredient(String amount, String share, Pattern words) {
     boolean isNamed(String what) {
       return words.matcher(what).find();
     }
   }
 
   /** How a part is written, and which field each of its groups is. */
-  private record Form(Pattern pattern, List<String> fields) {
-    static Form of(List<String> row) {
-      return new Form(
+  private record WrittenPart(Pattern pattern, List<String> fields) {
+    static WrittenPart of(List<String> row) {
+      return new WrittenPart(
           Pattern.compile(row.get(1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
           List.of(row.get(0).split(", ", -1)));
     }
@@ -95,7 +97,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     }
   }
 
-  private static Form form(String first) {
+  private static WrittenPart form(String first) {
     return FORMS.stream()
         .filter(form -> form.fields().get(0).equals(first))
         .findFirst()
@@ -203,7 +205,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     String amount = read.group("amount");
     String what = read.group("what").strip();
     String share = read.group("share").strip();
-    for (Ingredient one : INGREDIENTS) {
+    for (WrittenIngredient one : INGREDIENTS) {
       if (one.isNamed(what)) {
         return put(parts, one.amount(), amount)
             && (share.isEmpty() || one.share().isEmpty() || put(parts, one.share(), share));

@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import java.util.List;
+import starchfilm.request.Field.FieldSection;
 
 /** What somebody wrote at one door: a command line or a form. */
 public interface Entries {
@@ -36,7 +37,7 @@ public interface Entries {
    * @param section the section
    * @return once, or as often as it was begun
    */
-  default List<Entries> times(Field.Section section) {
+  default List<Entries> times(FieldSection section) {
     return List.of(this);
   }
 }

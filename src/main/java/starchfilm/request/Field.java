@@ -26,7 +26,7 @@ public record Field(
     int most,
     boolean isRepeatable,
     String label,
-    List<Part> parts,
+    List<FormInput> parts,
     String path) {
   /**
    * An input of a form.
@@ -36,7 +36,7 @@ public record Field(
    * @param key its name in the form; empty where the kind itself is what is said
    * @param unit what a bare number in it is counted in; empty for words
    */
-  public record Part(List<String> forms, String key, String unit) {}
+  public record FormInput(List<String> forms, String key, String unit) {}
 
   /**
    * Options of a command under one heading.
@@ -45,8 +45,8 @@ public record Field(
    * @param isRepeatable whether all of them may be written again, for one thing more
    * @param fields the options
    */
-  public record Section(String heading, boolean isRepeatable, List<Field> fields) {
-    public Section {
+  public record FieldSection(String heading, boolean isRepeatable, List<Field> fields) {
+    public FieldSection {
       fields = List.copyOf(fields);
     }
   }
@@ -89,7 +89,7 @@ public record Field(
    *
    * @param groups their names
    */
-  public static List<Section> sections(String... groups) {
+  public static List<FieldSection> sections(String... groups) {
     return List.of(groups).stream().map(FieldTable.SECTIONS::get).toList();
   }
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import starchfilm.files.json.PackedText;
+import starchfilm.request.Field.FieldSection;
+import starchfilm.request.Field.FormInput;
 
 /** Reads the table of {@link Field}s, {@code fields.txt}. */
 final class FieldTable {
@@ -14,13 +16,13 @@ final class FieldTable {
   private static final Pattern BAR = Pattern.compile("| ", Pattern.LITERAL);
 
   /** Every section, by the name of its group. */
-  static final Map<String, Field.Section> SECTIONS = new FieldTable().read();
+  static final Map<String, FieldSection> SECTIONS = new FieldTable().read();
 
-  private final Map<String, Field.Section> sections = new LinkedHashMap<>();
+  private final Map<String, FieldSection> sections = new LinkedHashMap<>();
 
   private FieldTable() {}
 
-  private Map<String, Field.Section> read() {
+  private Map<String, FieldSection> read() {
     String group = "";
     String heading = "";
     boolean repeatable = false;
@@ -34,15 +36,15 @@ final class FieldTable {
         fields = new ArrayList<>();
       } else if (!line.isBlank() && !line.startsWith("#")) {
         fields.add(line.contains("|") ? field(group, line) : find(sections, line.strip()));
-        sections.put(group, new Field.Section(heading, repeatable, fields));
+        sections.put(group, new FieldSection(heading, repeatable, fields));
       }
     }
     return Map.copyOf(sections);
   }
 
   /** A field by its group and name, such as {@code jar.origin}. */
-  static Field find(Map<String, Field.Section> sections, String key) {
-    Field.Section section = sections.get(key.substring(0, key.indexOf('.')));
+  static Field find(Map<String, FieldSection> sections, String key) {
+    FieldSection section = sections.get(key.substring(0, key.indexOf('.')));
     return (section == null ? List.<Field>of() : section.fields())
         .stream()
             .filter(field -> field.key().equals(key))
@@ -73,10 +75,10 @@ final class FieldTable {
         row.get(4));
   }
 
-  private static Field.Part part(String input) {
+  private static FormInput part(String input) {
     String[] both = input.strip().split(" ", -1);
     String[] of = both[0].split("/", -1);
-    return new Field.Part(
+    return new FormInput(
         of.length == 1 ? List.of() : List.of(of[0].split("\\+", -1)),
         of[of.length - 1],
         both.length == 1 ? "" : both[1]);

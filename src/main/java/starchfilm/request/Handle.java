@@ -12,17 +12,32 @@ import starchfilm.files.json.Located.ObjectValue;
  */
 public enum Handle {
   /** Wet thickness, averaged over the plate. */
-  WET("Wet thickness", 0.1, new Range(0.5, 12), new Range(1.5, 4), Setting.WET_THICKNESS),
+  WET(
+      "Wet thickness",
+      0.1,
+      new HandleRange(0.5, 12),
+      new HandleRange(1.5, 4),
+      Setting.WET_THICKNESS),
   /** Glycerol, by dry starch. */
-  PLASTICISER("Glycerol", 1, new Range(5, 70), new Range(20, 45), Setting.GLYCEROL),
+  PLASTICISER("Glycerol", 1, new HandleRange(5, 70), new HandleRange(20, 45), Setting.GLYCEROL),
   /** Dry starch in the paste, by more or less water. */
-  STARCH("Starch in the paste", 0.1, new Range(2, 15), new Range(4, 8), Setting.CONCENTRATION),
+  STARCH(
+      "Starch in the paste",
+      0.1,
+      new HandleRange(2, 15),
+      new HandleRange(4, 8),
+      Setting.CONCENTRATION),
   /** Air temperature. */
-  AIR("Air", 1, new Range(8, 45), new Range(18, 25), Setting.AIR_TEMPERATURE),
+  AIR("Air", 1, new HandleRange(8, 45), new HandleRange(18, 25), Setting.AIR_TEMPERATURE),
   /** Relative humidity. */
-  RH("Relative humidity", 1, new Range(15, 85), new Range(40, 60), Setting.HUMIDITY),
+  RH("Relative humidity", 1, new HandleRange(15, 85), new HandleRange(40, 60), Setting.HUMIDITY),
   /** Air speed over the plate; a fan makes 0.5 to 2 m/s. */
-  FAN("Air over the plate", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
+  FAN(
+      "Air over the plate",
+      0.05,
+      new HandleRange(0, 2),
+      new HandleRange(0.05, 0.2),
+      Setting.AIR_SPEED);
 
   /**
    * From where to where.
@@ -30,15 +45,15 @@ public enum Handle {
    * @param least the low end
    * @param most the high end
    */
-  public record Range(double least, double most) {}
+  public record HandleRange(double least, double most) {}
 
   private final String label;
   private final double step;
-  private final Range ends;
-  private final Range usual;
+  private final HandleRange ends;
+  private final HandleRange usual;
   private final Setting setting;
 
-  Handle(String label, double step, Range ends, Range usual, Setting setting) {
+  Handle(String label, double step, HandleRange ends, HandleRange usual, Setting setting) {
     this.label = label;
     this.step = step;
     this.ends = ends;
@@ -67,14 +82,14 @@ public enum Handle {
   }
 
   /** What people usually choose. */
-  public Range usual() {
+  public HandleRange usual() {
     return usual;
   }
 
   /** Its ends; wide enough for the casting it starts from. */
-  public Range ends(Casting from) {
+  public HandleRange ends(Casting from) {
     double now = of(from);
-    return new Range(Math.min(ends.least(), now), Math.max(ends.most(), now));
+    return new HandleRange(Math.min(ends.least(), now), Math.max(ends.most(), now));
   }
 
   /** Whether there is something to move: glycerol to begin with, and air that stays the same. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
+import starchfilm.request.Field.FieldSection;
 
 /**
  * What somebody notes of a trial: as options, in a form, or answered one by one.
@@ -17,7 +18,7 @@ import starchfilm.files.saving.Note;
  */
 public record NoteRequest(List<Note> notes, Optional<LocalDateTime> pouredAt, boolean keepsPlace) {
   /** What may be noted, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
+  public static final List<FieldSection> SECTIONS =
       Field.sections("note", "strip", "went wrong", "pot");
 
   public NoteRequest {

@@ -22,17 +22,17 @@ import starchfilm.numerics.evidence.Estimate;
  * @param digits how finely figures are kept
  */
 record SettingFields(Trial trial, MathContext digits) {
-  private static final Map<Setting, Said> SAID =
+  private static final Map<Setting, SettingEntry> SAID =
       PackedText.rows(SettingFields.class, "settings.txt", 4).stream()
           .collect(
               Collectors.toMap(
                   row -> Setting.valueOf(row.get(0)),
-                  row -> new Said(row.get(1), row.get(2), row.get(3))));
+                  row -> new SettingEntry(row.get(1), row.get(2), row.get(3))));
 
   /** A setting in words, its unit for a reader, and the field that it is set by. */
-  private record Said(String words, String unit, String path) {}
+  private record SettingEntry(String words, String unit, String path) {}
 
-  private static Said said(Setting setting) {
+  private static SettingEntry said(Setting setting) {
     return Objects.requireNonNull(SAID.get(setting), () -> setting + " has no field");
   }
 

@@ -16,7 +16,7 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.PackedText;
-import starchfilm.request.WrittenAir.Span;
+import starchfilm.request.WrittenAir.AirSpan;
 
 /**
  * Places to dry that people name instead of measuring them. All figures are judged, common practice
@@ -31,7 +31,7 @@ import starchfilm.request.WrittenAir.Span;
 record UsualPlace(
     String name,
     List<String> others,
-    Map<Dimension, Span> air,
+    Map<Dimension, AirSpan> air,
     RoomUncertainty uncertainty,
     String remark) {
   private static final List<UsualPlace> ALL =
@@ -73,7 +73,7 @@ record UsualPlace(
     return ALL.stream().map(UsualPlace::name).collect(Collectors.joining(", "));
   }
 
-  private Span part(Dimension dimension) {
+  private AirSpan part(Dimension dimension) {
     return Objects.requireNonNull(air.get(dimension));
   }
 
@@ -101,7 +101,7 @@ record UsualPlace(
   }
 
   private String range(Dimension dimension) {
-    Span span = part(dimension);
+    AirSpan span = part(dimension);
     String from = Allowed.plain(span.from());
     return span.swings() ? from + " to " + Allowed.plain(span.to()) : from;
   }

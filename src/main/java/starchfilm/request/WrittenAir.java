@@ -41,7 +41,7 @@ final class WrittenAir {
               + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
           Pattern.CASE_INSENSITIVE);
 
-  /** What is allowed of each part beside the plates, in the unit of its {@link Span}. */
+  /** What is allowed of each part beside the plates, in the unit of its {@link AirSpan}. */
   private static final Map<Dimension, Allowed> BESIDE_PLATES =
       limits(1, 90, "write the air beside the plates");
 
@@ -52,11 +52,11 @@ final class WrittenAir {
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
   /** What is typed of the air: two ends by night and day, or a number, perhaps a rough one. */
-  record Span(double from, double to, boolean swings) {
+  record AirSpan(double from, double to, boolean swings) {
     /** What is known so well. */
-    static Span of(double middle, double sd) {
+    static AirSpan of(double middle, double sd) {
       double half = sd * Math.sqrt(3);
-      return new Span(middle - half, middle + half, false);
+      return new AirSpan(middle - half, middle + half, false);
     }
 
     double middle() {
@@ -89,18 +89,18 @@ final class WrittenAir {
   }
 
   /** The parts of the air beside the plates, each in \u00B0C, % or m/s. */
-  static Map<Dimension, Span> parts(String typed, String allowed) {
+  static Map<Dimension, AirSpan> parts(String typed, String allowed) {
     return parts(typed, allowed, BESIDE_PLATES);
   }
 
   /** The parts of the air where a film is used. */
-  static Map<Dimension, Span> inUse(String typed, String allowed) {
+  static Map<Dimension, AirSpan> inUse(String typed, String allowed) {
     return parts(typed, allowed, IN_USE);
   }
 
-  private static Map<Dimension, Span> parts(
+  private static Map<Dimension, AirSpan> parts(
       String typed, String allowed, Map<Dimension, Allowed> limits) {
-    Map<Dimension, Span> parts = new EnumMap<>(Dimension.class);
+    Map<Dimension, AirSpan> parts = new EnumMap<>(Dimension.class);
     Matcher matcher = PART.matcher(typed);
     int end = 0;
     while (matcher.lookingAt()) {
@@ -121,7 +121,7 @@ final class WrittenAir {
   }
 
   /** The one part that a text is to hold. */
-  static Span alone(String typed, String allowed, Dimension part) {
+  static AirSpan alone(String typed, String allowed, Dimension part) {
     return Optional.ofNullable(parts(typed, allowed).get(part))
         .orElseThrow(() -> new MistypedException(typed, allowed, "write it with its unit"));
   }
@@ -130,10 +130,10 @@ final class WrittenAir {
     return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES).middle();
   }
 
-  private static Span within(String typed, TypedAmount part, Map<Dimension, Allowed> limits) {
+  private static AirSpan within(String typed, TypedAmount part, Map<Dimension, Allowed> limits) {
     Allowed allowed = Objects.requireNonNull(limits.get(part.unit().dimension()));
     Unit unit = Unit.known(allowed.unit()).orElseThrow();
-    Span span = new Span(in(unit, part.leastSi()), in(unit, part.mostSi()), part.between());
+    AirSpan span = new AirSpan(in(unit, part.leastSi()), in(unit, part.mostSi()), part.between());
     if (!allowed.contains(span.from()) || !allowed.contains(span.to())) {
       throw new MistypedException(typed, allowed.words(), allowed.mend());
     }
@@ -146,7 +146,7 @@ final class WrittenAir {
   }
 
   /** A room whose air swings between the ends; what is only rough is the same air all day. */
-  static Room room(Span air, Span humidity, double speedMPerS, Clock clock) {
+  static Room room(AirSpan air, AirSpan humidity, double speedMPerS, Clock clock) {
     AirState mean =
         new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() * PERCENT, speedMPerS);
     double warmestAfterPourS =

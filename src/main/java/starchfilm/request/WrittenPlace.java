@@ -28,7 +28,7 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.roomlog.RoomLogReader;
-import starchfilm.request.WrittenAir.Span;
+import starchfilm.request.WrittenAir.AirSpan;
 
 /**
  * Where plates dry, as people write it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night,
@@ -49,9 +49,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           + UsualPlace.names();
 
   /** Where nobody measured, as for a trial file; judged. */
-  private static final Span UNKNOWN_HUMIDITY = new Span(35, 70, false);
+  private static final AirSpan UNKNOWN_HUMIDITY = new AirSpan(35, 70, false);
 
-  private static final Span UNKNOWN_AIR = new Span(15, 25, false);
+  private static final AirSpan UNKNOWN_AIR = new AirSpan(15, 25, false);
 
   /**
    * Reads a place; nothing where there is a mistake in it.
@@ -124,22 +124,22 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return speed.isPresent() ? place.with(place.room().withSpeed(speed.get())) : place;
   }
 
-  private static Optional<Span> air(EntryReader in) {
+  private static Optional<AirSpan> air(EntryReader in) {
     return in.one(
         AIR, typed -> WrittenAir.alone(typed, "a temperature, such as 20 C", TEMPERATURE));
   }
 
-  private static Optional<Span> humidity(EntryReader in) {
+  private static Optional<AirSpan> humidity(EntryReader in) {
     return in.one(
         HUMIDITY, typed -> WrittenAir.alone(typed, "a share in per cent, such as 50 %", SHARE));
   }
 
   /** The air that is written; what nobody says is that of the base, or assumed without one. */
   private static DryingPlace aired(EntryReader in, Optional<DryingPlace> base, Clock clock) {
-    Map<Dimension, Span> whole = in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
-    Optional<Span> air = air(in).or(() -> Optional.ofNullable(whole.get(TEMPERATURE)));
-    Optional<Span> humidity = humidity(in).or(() -> Optional.ofNullable(whole.get(SHARE)));
-    Optional<Span> said = Optional.ofNullable(whole.get(Dimension.SPEED));
+    Map<Dimension, AirSpan> whole = in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
+    Optional<AirSpan> air = air(in).or(() -> Optional.ofNullable(whole.get(TEMPERATURE)));
+    Optional<AirSpan> humidity = humidity(in).or(() -> Optional.ofNullable(whole.get(SHARE)));
+    Optional<AirSpan> said = Optional.ofNullable(whole.get(Dimension.SPEED));
     boolean isAired = air.isPresent() || humidity.isPresent();
     if (said.isPresent()) {
       beside(in, SPEED);
@@ -168,8 +168,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
                 ? in.number(SPEED, WrittenAir::speedMPerS)
                 : OptionalDouble.of(speedMPerS(in));
     double speedMPerS = speed.orElseGet(() -> room.orElseThrow().at(0).speedMPerS());
-    Span warmth = air.orElseGet(() -> base.map(WrittenPlace::warmth).orElse(UNKNOWN_AIR));
-    Span damp = humidity.orElseGet(() -> base.map(WrittenPlace::damp).orElse(UNKNOWN_HUMIDITY));
+    AirSpan warmth = air.orElseGet(() -> base.map(WrittenPlace::warmth).orElse(UNKNOWN_AIR));
+    AirSpan damp = humidity.orElseGet(() -> base.map(WrittenPlace::damp).orElse(UNKNOWN_HUMIDITY));
     double speedSd = base.map(same -> same.uncertainty().speedRelativeSd()).orElse(0.0);
     return new DryingPlace(
         base.map(DryingPlace::name).orElse(DryingPlace.UNNAMED),
@@ -180,13 +180,13 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         OptionalDouble.empty());
   }
 
-  private static Span warmth(DryingPlace place) {
-    return Span.of(
+  private static AirSpan warmth(DryingPlace place) {
+    return AirSpan.of(
         place.room().at(0).temperatureK() - ZERO_CELSIUS_K, place.uncertainty().temperatureSdK());
   }
 
-  private static Span damp(DryingPlace place) {
-    return Span.of(
+  private static AirSpan damp(DryingPlace place) {
+    return AirSpan.of(
         place.room().at(0).relativeHumidity() / PERCENT,
         place.uncertainty().humiditySd() / PERCENT);
   }
@@ -200,8 +200,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         SPEED, WrittenAir::speedMPerS, DryingPlace.STILL_AIR_M_PER_S, "a still room, 0.1 m/s");
   }
 
-  private static Map<Dimension, Span> whole(String typed) {
-    Map<Dimension, Span> parts = WrittenAir.parts(typed, ALLOWED);
+  private static Map<Dimension, AirSpan> whole(String typed) {
+    Map<Dimension, AirSpan> parts = WrittenAir.parts(typed, ALLOWED);
     if (!parts.containsKey(TEMPERATURE) && !parts.containsKey(SHARE)) {
       throw WrittenAir.unreadable(typed, ALLOWED);
     }

@@ -78,11 +78,11 @@ record WrittenPlates(Plate plate, int count) {
               + "|rectangular|thick|baking)\\b|[,;()]");
 
   /** How large plates are (m), and how many where that is told by it. */
-  private record Size(int count, double lengthM, double widthM, boolean isShapeless) {
-    static final Size USUAL = new Size(1, 0.3, 0.2, false);
+  private record WrittenSize(int count, double lengthM, double widthM, boolean isShapeless) {
+    static final WrittenSize USUAL = new WrittenSize(1, 0.3, 0.2, false);
 
-    static Size of(double areaM2) {
-      return new Size(1, Math.sqrt(areaM2), Math.sqrt(areaM2), true);
+    static WrittenSize of(double areaM2) {
+      return new WrittenSize(1, Math.sqrt(areaM2), Math.sqrt(areaM2), true);
     }
   }
 
@@ -140,7 +140,7 @@ record WrittenPlates(Plate plate, int count) {
     boolean oval = rest.takeAll(OVAL);
     boolean round = rest.takeAll(ROUND);
     boolean square = rest.takeAll(SQUARE);
-    Size size = isSizeless(typed) ? Size.USUAL : size(typed, rest, round || square);
+    WrittenSize size = isSizeless(typed) ? WrittenSize.USUAL : size(typed, rest, round || square);
     int count = size.count() * rest.take(COUNT).map(many -> count(typed, many.group(1))).orElse(1);
     double thicknessM =
         rest.take(LENGTH).map(thick -> metres(thick.group(1), thick.group(2))).orElse(0.0);
@@ -161,29 +161,29 @@ record WrittenPlates(Plate plate, int count) {
         count);
   }
 
-  private static Size size(String typed, Rest rest, boolean oneSide) {
+  private static WrittenSize size(String typed, Rest rest, boolean oneSide) {
     return rest.take(WATER)
         .map(WrittenPlates::underWater)
-        .or(() -> rest.take(AREA).map(area -> Size.of(Dimension.AREA.si(area.group()))))
+        .or(() -> rest.take(AREA).map(area -> WrittenSize.of(Dimension.AREA.si(area.group()))))
         .or(() -> rest.take(COUNT_AND_SIDES).map(sides -> size(typed, sides, oneSide)))
         .or(() -> rest.take(LENGTH).map(side -> size(typed, side.group(), oneSide)))
         .orElseThrow(() -> unreadable(typed, LIKE_THESE));
   }
 
-  private static Size underWater(Matcher water) {
+  private static WrittenSize underWater(Matcher water) {
     double kg = Quantities.massKg(water.group(1) + water.group(2), WATER_KG_PER_M3).value();
-    return Size.of(kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)));
+    return WrittenSize.of(kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)));
   }
 
-  private static Size size(String typed, String side, boolean oneSide) {
+  private static WrittenSize size(String typed, String side, boolean oneSide) {
     if (!oneSide) {
       throw whichShape(typed, "", side);
     }
     double sideM = Dimension.LENGTH.si(side);
-    return new Size(1, sideM, sideM, false);
+    return new WrittenSize(1, sideM, sideM, false);
   }
 
-  private static Size size(String typed, Matcher sides, boolean oneSide) {
+  private static WrittenSize size(String typed, Matcher sides, boolean oneSide) {
     String first = sides.group(2);
     String unit = sides.group(5);
     double widthM = metres(sides.group(4), unit);
@@ -193,7 +193,7 @@ record WrittenPlates(Plate plate, int count) {
         && first.matches("\\d{1,7}")
         && !first.equals(sides.group(4))) {
       // With a side alone, what stands in front of the x is how many there are.
-      return new Size(count(typed, first), widthM, widthM, false);
+      return new WrittenSize(count(typed, first), widthM, widthM, false);
     }
     int count = sides.group(1) == null ? 1 : count(typed, sides.group(1));
     double lengthM = metres(first, sides.group(3) == null ? unit : sides.group(3));
@@ -208,7 +208,7 @@ record WrittenPlates(Plate plate, int count) {
     if (Math.max(lengthM, widthM) > MOST_SLENDER * Math.min(lengthM, widthM)) {
       throw whichShape(typed, first + "x ", sides.group(4) + unit);
     }
-    return new Size(count, lengthM, widthM, false);
+    return new WrittenSize(count, lengthM, widthM, false);
   }
 
   private static MistypedException whichShape(String typed, String count, String side) {

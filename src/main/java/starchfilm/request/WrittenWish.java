@@ -16,7 +16,7 @@ import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.film.Feel;
 import starchfilm.planning.Wish;
-import starchfilm.request.WrittenAir.Span;
+import starchfilm.request.WrittenAir.AirSpan;
 
 /** The film wanted, and where it will be used, as written. */
 final class WrittenWish {
@@ -53,9 +53,9 @@ final class WrittenWish {
   /** The same words as for a room, humidity first or last. */
   private static Use use(EntryReader in, String typed, double ageS) {
     String allowed = "humidity and temperature, such as 50%,23C";
-    Map<Dimension, Span> parts = WrittenAir.inUse(typed, allowed);
-    Span humidity = parts.get(Dimension.SHARE);
-    Span warmth = parts.get(Dimension.TEMPERATURE);
+    Map<Dimension, AirSpan> parts = WrittenAir.inUse(typed, allowed);
+    AirSpan humidity = parts.get(Dimension.SHARE);
+    AirSpan warmth = parts.get(Dimension.TEMPERATURE);
     if (humidity == null) {
       throw new MistypedException(typed, allowed, "write both");
     }

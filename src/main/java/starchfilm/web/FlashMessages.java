@@ -15,7 +15,7 @@ final class FlashMessages {
   private static final String FIELD = "said";
   private static final int REMEMBERED = 100;
 
-  private final Map<String, Said> remembered = LastFew.of(REMEMBERED);
+  private final Map<String, FlashMessage> remembered = LastFew.of(REMEMBERED);
   private final AtomicInteger count = new AtomicInteger();
 
   /**
@@ -24,8 +24,8 @@ final class FlashMessages {
    * @param number its number in the address; empty where nothing is said
    * @param undo how to take it back, if it can be
    */
-  record Said(String number, List<String> sentences, Optional<Undo> undo) {
-    static final Said NOTHING = new Said("", List.of(), Optional.empty());
+  record FlashMessage(String number, List<String> sentences, Optional<UndoOffer> undo) {
+    static final FlashMessage NOTHING = new FlashMessage("", List.of(), Optional.empty());
 
     /** True where it is about this trial. */
     boolean isAbout(String file) {
@@ -38,9 +38,9 @@ final class FlashMessages {
    *
    * @param what what was saved, for the sentence
    */
-  record Undo(String file, String version, String what, String page, String button) {
-    Undo then(String after, String next) {
-      return new Undo(file, after, what, page, next);
+  record UndoOffer(String file, String version, String what, String page, String button) {
+    UndoOffer then(String after, String next) {
+      return new UndoOffer(file, after, what, page, next);
     }
   }
 
@@ -59,9 +59,9 @@ final class FlashMessages {
    * @param address a path with or without a query
    * @param undo how to take back what was saved, if it can be
    */
-  String on(String address, List<String> saying, Optional<Undo> undo) {
+  String on(String address, List<String> saying, Optional<UndoOffer> undo) {
     String number = String.valueOf(count.incrementAndGet());
-    remembered.put(number, new Said(number, List.copyOf(saying), undo));
+    remembered.put(number, new FlashMessage(number, List.copyOf(saying), undo));
     return address + (address.contains("?") ? "&" : "?") + FIELD + "=" + number;
   }
 
@@ -71,7 +71,7 @@ final class FlashMessages {
    * @param query the page's query, or a form that tells the number
    * @return nothing where nothing was saved
    */
-  Said in(Fields query) {
-    return remembered.getOrDefault(query.text(FIELD), Said.NOTHING);
+  FlashMessage in(Fields query) {
+    return remembered.getOrDefault(query.text(FIELD), FlashMessage.NOTHING);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import starchfilm.request.Entries;
 import starchfilm.request.Field;
+import starchfilm.request.Field.FormInput;
 import starchfilm.web.http.Fields;
 
 /**
@@ -25,7 +26,7 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
   /** A choice always says something; whether it is meant, the amounts beside it tell. */
   @Override
   public List<String> words(Field field) {
-    List<Field.Part> parts =
+    List<FormInput> parts =
         field.parts().stream()
             .filter(part -> part.forms().isEmpty() || part.forms().contains(form.text(choice)))
             .toList();
@@ -39,7 +40,7 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
   }
 
   /** What stands in an input; of a choice that is an input itself, its kind. */
-  private String text(Field.Part part) {
+  private String text(FormInput part) {
     return form.text(part.key().isEmpty() ? choice : part.key());
   }
 

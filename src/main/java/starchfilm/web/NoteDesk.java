@@ -19,6 +19,7 @@ import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.Undo;
 import starchfilm.request.NoteRequest;
 import starchfilm.request.RefusedRequestException;
+import starchfilm.web.FlashMessages.UndoOffer;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
@@ -139,12 +140,10 @@ record NoteDesk(PageContext desk) {
    * @param version the version the file has now
    */
   Response backTo(String address, Path file, String what, String version) {
-    return said(
-        "Noted: ",
-        new FlashMessages.Undo(desk.folder().name(file), version, what, address, "Undo"));
+    return said("Noted: ", new UndoOffer(desk.folder().name(file), version, what, address, "Undo"));
   }
 
-  private Response said(String done, FlashMessages.Undo undo) {
+  private Response said(String done, UndoOffer undo) {
     List<String> sentence = List.of(done + undo.what() + ".");
     return Response.seeOther(desk.said().on(undo.page(), sentence, Optional.of(undo)));
   }
@@ -156,7 +155,7 @@ record NoteDesk(PageContext desk) {
    * @return the page it was noted on; it says whether it was taken back
    */
   Response takeBack(Fields form) {
-    FlashMessages.Undo undo =
+    UndoOffer undo =
         desk.said()
             .in(form)
             .undo()

@@ -26,6 +26,7 @@ import starchfilm.report.Headline;
 import starchfilm.report.TrialView;
 import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.request.Handle;
+import starchfilm.request.Handle.HandleRange;
 import starchfilm.request.Sketch;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
@@ -146,7 +147,7 @@ record PlanPage(PageContext desk) {
     boolean moved = fields.text("was").equals(key(fields));
     Sketch sketch = Sketch.of(base.trial());
     for (Handle handle : sketch.figures().keySet()) {
-      Handle.Range ends = handle.ends(casting);
+      HandleRange ends = handle.ends(casting);
       String fix = " " + handle.unit() + "; move the slider there";
       NumberField field =
           new NumberField(handle.key(), handle.label(), ends.least(), ends.most(), fix);

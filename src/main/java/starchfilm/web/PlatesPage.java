@@ -13,6 +13,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.PlateNow;
 import starchfilm.today.Today;
+import starchfilm.web.FlashMessages.FlashMessage;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -52,8 +53,8 @@ record PlatesPage(PageContext desk) {
       String state,
       @Nullable PlateNow now,
       String failure,
-      FlashMessages.Said said,
-      List<Entry> entries) {}
+      FlashMessage said,
+      List<WeightField> entries) {}
 
   /**
    * The field for one plate's weight.
@@ -66,7 +67,7 @@ record PlatesPage(PageContext desk) {
    * @param focus true for the field after the one noted last
    * @param asksNumber true where the number of the plate is typed, too
    */
-  record Entry(
+  record WeightField(
       int plate,
       String label,
       String id,
@@ -76,10 +77,10 @@ record PlatesPage(PageContext desk) {
       boolean asksNumber) {}
 
   /** One plate of a trial, by its number. */
-  private record Plate(String file, int number) {}
+  private record PlateAddress(String file, int number) {}
 
   /** What was typed for one plate and could not be noted. */
-  private record Retry(Plate plate, String typed, NoteDesk.Refused refused) {}
+  private record Retry(PlateAddress plate, String typed, NoteDesk.Refused refused) {}
 
   /**
    * What the reader did last.
@@ -89,7 +90,7 @@ record PlatesPage(PageContext desk) {
    * @param next the plate whose field comes after that one's, if there is one
    */
   private record Last(
-      FlashMessages.Said said, Plate noted, Optional<Plate> next, Optional<Retry> retry) {
+      FlashMessage said, PlateAddress noted, Optional<PlateAddress> next, Optional<Retry> retry) {
     boolean isOf(String file, Today.Alike plates) {
       return said.isAbout(file)
           && noted.file().equals(file)
@@ -120,12 +121,13 @@ record PlatesPage(PageContext desk) {
     Map<Trial, TrialForecasts> made =
         desk.bench().glances(drying.stream().map(Today.Alike::as).toList(), patienceMs);
     Fields query = request.query();
-    Plate noted = new Plate(query.text(FILE), query.number(PLATE).orElse(0));
-    List<Plate> fields =
+    PlateAddress noted = new PlateAddress(query.text(FILE), query.number(PLATE).orElse(0));
+    List<PlateAddress> fields =
         drying.stream()
-            .flatMap(alike -> fields(alike).stream().map(plate -> new Plate(file(alike), plate)))
+            .flatMap(
+                alike -> fields(alike).stream().map(plate -> new PlateAddress(file(alike), plate)))
             .toList();
-    Optional<Plate> next = fields.stream().skip(1L + fields.indexOf(noted)).findFirst();
+    Optional<PlateAddress> next = fields.stream().skip(1L + fields.indexOf(noted)).findFirst();
     Last last =
         new Last(desk.said().in(query), noted, next.filter(at -> fields.contains(noted)), retry);
     List<Card> cards =
@@ -137,9 +139,10 @@ record PlatesPage(PageContext desk) {
     values.put("planned", desk.rows(planned));
     // After the last plate there is no next field: the view stays on what was noted.
     values.put(
-        "goesOn", cards.stream().flatMap(card -> card.entries().stream()).anyMatch(Entry::focus));
+        "goesOn",
+        cards.stream().flatMap(card -> card.entries().stream()).anyMatch(WeightField::focus));
     boolean atCard = cards.stream().anyMatch(card -> card.said().equals(last.said()));
-    values.put("said", atCard ? FlashMessages.Said.NOTHING : last.said());
+    values.put("said", atCard ? FlashMessage.NOTHING : last.said());
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
     return desk.page(retry.isEmpty() ? 200 : 422, "plates", "plates", values);
   }
@@ -155,7 +158,7 @@ record PlatesPage(PageContext desk) {
         made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
         forecast.map(found -> desk.standing(found, plates)).orElse(null),
         made.map(outcome -> String.join(" ", outcome.failures())).orElse(""),
-        last.isOf(row.file(), plates) ? last.said() : FlashMessages.Said.NOTHING,
+        last.isOf(row.file(), plates) ? last.said() : FlashMessage.NOTHING,
         entries(plates, last));
   }
 
@@ -181,18 +184,18 @@ record PlatesPage(PageContext desk) {
     return plates.numbers().size() > MOST_FIELDS;
   }
 
-  private List<Entry> entries(Today.Alike plates, Last last) {
+  private List<WeightField> entries(Today.Alike plates, Last last) {
     boolean many = isMany(plates);
     boolean alone = many || plates.as().plates() == 1;
-    List<Entry> entries = new ArrayList<>();
+    List<WeightField> entries = new ArrayList<>();
     for (int number : fields(plates)) {
-      Plate plate = new Plate(file(plates), number);
+      PlateAddress plate = new PlateAddress(file(plates), number);
       Optional<Retry> again =
           last.retry()
               .filter(one -> one.plate().file().equals(plate.file()))
               .filter(one -> many || one.plate().number() == number);
       entries.add(
-          new Entry(
+          new WeightField(
               number,
               alone ? "Weight with plate, g" : "Plate " + number + " weighs, g",
               "mass-" + place(plate.file(), number),
@@ -215,14 +218,14 @@ record PlatesPage(PageContext desk) {
     Map<Trial, TrialForecasts> made =
         desk.bench().glances(List.of(drying.as()), PageContext.PATIENCE_MS);
     Last nothing =
-        new Last(FlashMessages.Said.NOTHING, new Plate("", 0), Optional.empty(), Optional.empty());
+        new Last(FlashMessage.NOTHING, new PlateAddress("", 0), Optional.empty(), Optional.empty());
     Card card = card(drying, made.values().stream().findFirst(), nothing);
     return desk.part("plates", "due", Map.of("card", card));
   }
 
   private Response weigh(Request request) {
     Fields form = request.posted();
-    Plate plate = new Plate(form.text(FILE), form.number(PLATE).orElse(1));
+    PlateAddress plate = new PlateAddress(form.text(FILE), form.number(PLATE).orElse(1));
     return new NoteDesk(desk)
         .write(
             desk.file(form),

@@ -30,9 +30,9 @@ record RoomPage(PageContext desk) {
   /** A room without a log is drawn for so long (s). */
   private static final double SHOWN_S = 5 * DAY_S;
 
-  private static final List<Form> FORMS =
+  private static final List<RoomForm> FORMS =
       List.of(
-          new Form(
+          new RoomForm(
               RoomAccount.SWING,
               "Or warm by day and cool by night",
               "Note day and night",
@@ -69,7 +69,7 @@ record RoomPage(PageContext desk) {
    *
    * @param said what is stated once it is noted
    */
-  record Form(RoomAccount account, String head, String button, String said) {
+  record RoomForm(RoomAccount account, String head, String button, String said) {
     public String action() {
       return "/trial/" + account.key();
     }
@@ -110,7 +110,7 @@ record RoomPage(PageContext desk) {
     }
   }
 
-  private Response note(Form form, Request request) {
+  private Response note(RoomForm form, Request request) {
     Fields posted = request.posted();
     Path file = desk.file(posted);
     return desk.orAgain(

@@ -41,7 +41,7 @@ record TextPage(PageContext desk) {
    *
    * @param differs true where the other text has no such line
    */
-  record Line(String words, boolean differs) {}
+  record ComparedLine(String words, boolean differs) {}
 
   /** What can be started from. */
   static Map<String, String> starters() {
@@ -86,7 +86,12 @@ record TextPage(PageContext desk) {
   }
 
   private Response page(
-      int status, Path file, String text, String version, List<String> why, List<Line> theirs) {
+      int status,
+      Path file,
+      String text,
+      String version,
+      List<String> why,
+      List<ComparedLine> theirs) {
     Map<String, Object> values = new HashMap<>();
     values.put(FILE, desk.folder().name(file));
     values.put("address", desk.trialAddress(file));
@@ -98,9 +103,9 @@ record TextPage(PageContext desk) {
     return desk.page(status, TEXT, "trials", values);
   }
 
-  private static List<Line> lines(String text, String other) {
+  private static List<ComparedLine> lines(String text, String other) {
     Set<String> known = new HashSet<>(other.lines().map(String::strip).toList());
-    return text.lines().map(line -> new Line(line, !known.contains(line.strip()))).toList();
+    return text.lines().map(line -> new ComparedLine(line, !known.contains(line.strip()))).toList();
   }
 
   private Response start(Request request) throws NotWrittenException {

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.request.Field.FieldSection;
 
 /** Whatever stands in a field, it is taken or refused in a sentence that names the field. */
 class EveryFieldTest {
@@ -63,7 +64,7 @@ class EveryFieldTest {
           "potato ".repeat(3_000));
 
   /** A request: how it is read, and what it needs beside the field that is tried. */
-  private record Door(List<Field.Section> sections, Map<String, String> usual, Reader reader) {}
+  private record Door(List<FieldSection> sections, Map<String, String> usual, Reader reader) {}
 
   private interface Reader {
     void read(Entries entries, Path folder);
@@ -104,7 +105,7 @@ class EveryFieldTest {
   @ParameterizedTest
   @MethodSource("doors")
   void whateverStandsInAFieldIsTakenOrRefusedInASentence(Door door) {
-    for (Field.Section section : door.sections()) {
+    for (FieldSection section : door.sections()) {
       for (Field field : section.fields()) {
         for (String rough : ROUGH) {
           try {

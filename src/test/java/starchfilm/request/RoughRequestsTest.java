@@ -27,6 +27,7 @@ import starchfilm.files.notebook.TrialReader;
 import starchfilm.proof.Cases;
 import starchfilm.proof.RoughJson;
 import starchfilm.proof.RoughWords;
+import starchfilm.request.Field.FieldSection;
 
 /** Whatever is typed into the fields of a request is meant, or refused in sentences. */
 class RoughRequestsTest {
@@ -69,26 +70,26 @@ class RoughRequestsTest {
 
   @Test
   void whatIsAskedIsMeantOrRefused() {
-    Map<List<Field.Section>, Consumer<Entries>> requests =
+    Map<List<FieldSection>, Consumer<Entries>> requests =
         Map.of(
             Written.PLAN, written -> PlanQuestion.read(written, folder, NOON),
             Written.DRY, written -> TrialQuestion.read(written, base, folder, NOON),
             Written.THICKNESS, written -> ThicknessQuestion.read(written, base, folder, NOON),
             Written.ASSAY, AssayRequest::read,
             Written.PH, PhRequest::read);
-    List<List<Field.Section>> kinds =
+    List<List<FieldSection>> kinds =
         List.of(Written.PLAN, Written.DRY, Written.THICKNESS, Written.ASSAY, Written.PH);
     Cases.forEach(
         120,
         (random, number) -> {
-          List<Field.Section> kind = RoughJson.any(kinds, random);
+          List<FieldSection> kind = RoughJson.any(kinds, random);
           Entries written = entries(kind, 1 + random.nextInt(8), random);
           meantOrRefused(written.toString(), typed -> requests.get(kind).accept(written));
         });
   }
 
   /** Some fields, often with what their own help gives as an example. */
-  private static Entries entries(List<Field.Section> sections, int count, Random random) {
+  private static Entries entries(List<FieldSection> sections, int count, Random random) {
     List<Field> fields = sections.stream().flatMap(section -> section.fields().stream()).toList();
     Map<Field, List<String>> written = new HashMap<>();
     for (int n = 0; n < count; n++) {

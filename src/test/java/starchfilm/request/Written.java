@@ -3,16 +3,17 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.request.Field.FieldSection;
 
 /** What a test writes. */
 public final class Written {
-  static final List<Field.Section> NEW = Field.sections("but", "trial", "place", "new");
-  static final List<Field.Section> PLAN =
+  static final List<FieldSection> NEW = Field.sections("but", "trial", "place", "new");
+  static final List<FieldSection> PLAN =
       Field.sections("supplies", "kitchen", "wish", "place", "when", "pieces", "series");
-  static final List<Field.Section> DRY = Field.sections("so far", "trial", "place", "wanted");
-  static final List<Field.Section> THICKNESS = Field.sections("thickness", "trial", "place");
-  static final List<Field.Section> ASSAY = Field.sections("assay", "reading", "record");
-  static final List<Field.Section> PH = Field.sections("ph");
+  static final List<FieldSection> DRY = Field.sections("so far", "trial", "place", "wanted");
+  static final List<FieldSection> THICKNESS = Field.sections("thickness", "trial", "place");
+  static final List<FieldSection> ASSAY = Field.sections("assay", "reading", "record");
+  static final List<FieldSection> PH = Field.sections("ph");
 
   private Written() {}
 

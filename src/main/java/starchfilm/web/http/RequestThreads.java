@@ -28,11 +28,11 @@ final class RequestThreads implements Executor, AutoCloseable {
   private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::named);
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(this::named);
-  private final Map<Thread, Reading> readings = new ConcurrentHashMap<>();
+  private final Map<Thread, HeaderReading> readings = new ConcurrentHashMap<>();
 
   private final ScheduledFuture<?> looks =
       watch.scheduleWithFixedDelay(
-          () -> readings.values().forEach(Reading::cutOffIfLate),
+          () -> readings.values().forEach(HeaderReading::cutOffIfLate),
           LOOK_EVERY_MS,
           LOOK_EVERY_MS,
           TimeUnit.MILLISECONDS);
@@ -40,12 +40,12 @@ final class RequestThreads implements Executor, AutoCloseable {
   RequestThreads() {}
 
   /** A request whose headers are being read. */
-  private static final class Reading {
+  private static final class HeaderReading {
     private final Thread thread;
     private final long endNs = System.nanoTime() + TimeUnit.SECONDS.toNanos(HEADERS_WITHIN_S);
     private boolean ended;
 
-    Reading(Thread thread) {
+    HeaderReading(Thread thread) {
       this.thread = thread;
     }
 
@@ -65,7 +65,7 @@ final class RequestThreads implements Executor, AutoCloseable {
   public void execute(Runnable request) {
     threads.execute(
         () -> {
-          Reading reading = new Reading(Thread.currentThread());
+          HeaderReading reading = new HeaderReading(Thread.currentThread());
           readings.put(Thread.currentThread(), reading);
           try {
             request.run();
@@ -80,7 +80,7 @@ final class RequestThreads implements Executor, AutoCloseable {
 
   /** Says, on the thread that answers, that the headers of its request are read. */
   void headersAreIn() {
-    Reading reading = readings.get(Thread.currentThread());
+    HeaderReading reading = readings.get(Thread.currentThread());
     if (reading != null) {
       reading.end();
     }
