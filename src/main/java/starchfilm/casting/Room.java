@@ -22,11 +22,6 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
    */
   AirRange range(ToDoubleFunction<AirState> what);
 
-  /** The coolest air from the pour on (K). */
-  default double coolestK() {
-    return range(AirState::temperatureK).low();
-  }
-
   /** The warmest air from the pour on (K). */
   default double warmestK() {
     return range(AirState::temperatureK).high();

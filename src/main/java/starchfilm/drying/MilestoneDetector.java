@@ -29,18 +29,16 @@ final class MilestoneDetector implements StepListener {
    */
   static final double DRY_ENOUGH_ACTIVITY = 0.2;
 
-  /** Moisture at which a step's end counts as being at the milestone (kg/kg). */
+  /** How near the milestone the skin is taken to be at it, where a step starts or ends (kg/kg). */
   private static final double NEAR_ENOUGH = 0.005;
 
   /** A film with more water than solids would freeze about as water does (kg/kg). */
   private static final double WET_MOISTURE = 1;
 
   private static final int MOST_SKIN_RETRIES = 4;
-  private static final double LEAST_RETRY_SHARE = 0.02;
-  private static final double MOST_RETRY_SHARE = 0.98;
 
-  private static final int ROOT_ROUNDS = 60;
-  private static final double ROOT_RELATIVE = 1e-9;
+  /** How exactly a mark's moment is looked for (s). */
+  private static final double DATED_TO_S = 0.1;
 
   /** What is looked for in every step. */
   private enum Mark {
@@ -204,13 +202,11 @@ final class MilestoneDetector implements StepListener {
     int node = slowestFace(step);
     double atEnd = step.atEnd(node) - FIRM_MOISTURE;
     double atStart = step.atStart(node) - FIRM_MOISTURE;
-    if (atEnd > 0 || atStart <= 0 || atEnd > -NEAR_ENOUGH) {
+    if (atStart < NEAR_ENOUGH || atEnd > -NEAR_ENOUGH) {
       return false;
     }
     skinRetries++;
-    double share =
-        Math.min(MOST_RETRY_SHARE, Math.max(LEAST_RETRY_SHARE, atStart / (atStart - atEnd)));
-    step.retryUntil(step.start() + share * (step.end() - step.start()));
+    step.retryUntil(step.start() + (step.end() - step.start()) * atStart / (atStart - atEnd));
     return true;
   }
 
@@ -257,34 +253,18 @@ final class MilestoneDetector implements StepListener {
     return mark == Mark.AT_REST ? aboveRest : Math.max(aboveFirm, aboveRest);
   }
 
-  /**
-   * When a mark that a step ends beyond was reached within it, by the Illinois rule. Source: Dowell
-   * and Jarratt 1971, BIT 11:168 (recalled).
-   */
+  /** When a mark that a step ends beyond was reached within it: its first moment, by halves. */
   private double crossing(Mark mark, Step step, int node) {
-    double other = step.start();
-    double latest = step.end();
-    double atOther = excess(mark, step, other, node);
-    double atLatest = excess(mark, step, latest, node);
-    if (atOther <= 0 || Double.isInfinite(atOther)) {
-      return atOther <= 0 ? other : latest;
-    }
-    for (int round = 0; round < ROOT_ROUNDS; round++) {
-      double next = latest - atLatest * (latest - other) / (atLatest - atOther);
-      double atNext = excess(mark, step, next, node);
-      if (atNext <= 0 == atLatest <= 0) {
-        atOther /= 2;
+    double before = step.start();
+    double after = step.end();
+    while (after - before > DATED_TO_S) {
+      double middle = (before + after) / 2;
+      if (excess(mark, step, middle, node) > 0) {
+        before = middle;
       } else {
-        other = latest;
-        atOther = atLatest;
-      }
-      boolean settled = Math.abs(next - latest) < ROOT_RELATIVE * next;
-      latest = next;
-      atLatest = atNext;
-      if (settled || atNext == 0) {
-        break;
+        after = middle;
       }
     }
-    return latest;
+    return after;
   }
 }

@@ -169,7 +169,7 @@ final class PlateExchange implements FaceExchange {
     double vapourPa = upperTransfer.airVapourPressurePa();
     double filmK = airTemperatureK;
     for (int round = 0; round < STEADY_ROUNDS; round++) {
-      upperTransfer.evaluate(filmK, Math.min(1, vapourPa / SATURATION.pa(filmK)));
+      upperTransfer.evaluate(filmK, vapourPa / SATURATION.pa(filmK));
       double fromAir = upperTransfer.convectionWPerM2K() + upperTransfer.radiationWPerM2K();
       double next =
           (fromAir * airTemperatureK + benchWPerM2K * benchHereK) / (fromAir + benchWPerM2K);

@@ -7,35 +7,19 @@ import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.wetfilm.FilmMaterial;
-import starchfilm.material.wetfilm.TemperatureLayers;
 
 /**
- * A drying case with everything that all of its likely cases share: the paste's tables and the
- * temperatures they span. Immutable; shared by threads.
+ * A drying case with the paste's tables, which all of its likely cases share. Immutable; shared by
+ * threads.
  *
  * @param drying the case
- * @param layers the temperatures of its tables
  * @param material the paste's tables
  */
-record PreparedCase(Casting drying, TemperatureLayers layers, FilmMaterial material) {
-  /** How far evaporation may cool a film below the air (K); a wet bulb in dry heat is the most. */
-  private static final double MOST_COOLING_K = 12;
-
-  private static final double MARGIN_K = 4;
-
+record PreparedCase(Casting drying, FilmMaterial material) {
   static PreparedCase of(Casting drying) {
     DryingLimits.require(drying);
-    double warmest = Math.max(drying.pour().pasteTemperatureK(), drying.room().warmestK());
-    double coolest = drying.room().coolestK();
-    if (drying.benchTemperatureK().isPresent()) {
-      warmest = Math.max(warmest, drying.benchTemperatureK().getAsDouble());
-      coolest = Math.min(coolest, drying.benchTemperatureK().getAsDouble());
-    }
-    TemperatureLayers layers = new TemperatureLayers(coolest - MOST_COOLING_K, warmest + MARGIN_K);
     return new PreparedCase(
-        drying,
-        layers,
-        FilmMaterial.of(drying.composition(), layers, drying.composition().waterKgPerKgDry()));
+        drying, FilmMaterial.of(drying.composition(), drying.composition().waterKgPerKgDry()));
   }
 
   /**
@@ -51,7 +35,7 @@ record PreparedCase(Casting drying, TemperatureLayers layers, FilmMaterial mater
     double moisture = startMoisture(own, deviations);
     return plasticiser == 1 && moisture <= material.wettest()
         ? material
-        : FilmMaterial.of(own, layers, moisture);
+        : FilmMaterial.of(own, moisture);
   }
 
   /**

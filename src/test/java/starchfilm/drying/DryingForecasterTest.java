@@ -333,7 +333,7 @@ class DryingForecasterTest {
                 10 * random.nextDouble() * random.nextDouble()),
             1 + 97 * random.nextDouble());
     DryingForecaster forecaster = new DryingForecaster(ParameterDistribution.textbook(), 20);
-    if (drying.room().coolestK() < 283.15) {
+    if (drying.room().warmestK() < 283.15) {
       // A wet film in cold dry air would freeze, which is refused.
       Throwable refusal = catchThrowable(() -> forecaster.forecast(drying));
       if (refusal != null) {

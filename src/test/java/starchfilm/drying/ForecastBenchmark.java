@@ -73,9 +73,7 @@ public class ForecastBenchmark {
   @Benchmark
   public Object tables() {
     return FilmMaterial.of(
-        Castings.USUAL.composition(),
-        prepared.layers(),
-        Castings.USUAL.composition().waterKgPerKgDry());
+        Castings.USUAL.composition(), Castings.USUAL.composition().waterKgPerKgDry());
   }
 
   /**

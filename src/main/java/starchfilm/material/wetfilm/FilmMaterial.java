@@ -22,22 +22,22 @@ public record FilmMaterial(
   /** How far above the fresh paste's moisture the table reaches, for the wetter cases. */
   private static final double HEADROOM = 1.3;
 
+  private static final TemperatureLayers LAYERS = new TemperatureLayers();
+
   /**
    * Tabulates one paste.
    *
    * @param composition the paste
-   * @param layers the temperatures of the table
    * @param startMoisture the wettest it is ever poured (kg water per kg dry solids)
    * @return its tables
    */
-  public static FilmMaterial of(
-      Composition composition, TemperatureLayers layers, double startMoisture) {
+  public static FilmMaterial of(Composition composition, double startMoisture) {
     double wettest = HEADROOM * startMoisture + 1;
     WaterDiffusivity diffusivity = WaterDiffusivity.in(composition);
     FluxPotential potential =
         FluxPotential.tabulate(
-            (moisture, coefficients) -> diffusivity.fillSolidsFixed(moisture, layers, coefficients),
-            layers,
+            (moisture, coefficients) -> diffusivity.fillSolidsFixed(moisture, LAYERS, coefficients),
+            LAYERS,
             wettest,
             TABLE_MIDDLE,
             TABLE_INTERVALS);

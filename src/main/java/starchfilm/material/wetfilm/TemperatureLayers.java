@@ -4,33 +4,28 @@ import starchfilm.numerics.diffusion.Layers;
 import starchfilm.numerics.units.Nature;
 
 /**
- * Five temperatures, equally spaced in 1/T, at which the flux potential is tabulated.
+ * Five temperatures, 5 to 98 C and equally spaced in 1/T, at which the flux potential is tabulated.
  *
  * <p>Between them {@code P(T) = sum w_k(T) P(T_k)} with {@code w_k = L_k(1/T) exp[-(E_m/R)(1/T -
  * 1/T_k)]}: Lagrange's polynomials act on what is left after an Arrhenius factor of middle energy
  * E_m = 27 kJ/mol. The energies in a film run from 18 to 36 kJ/mol, so what is left bends little:
- * over 5 to 90 C the interpolation is within 1e-4.
+ * from 0 to 98 C the potential is within 1e-4.
  */
-public final class TemperatureLayers implements Layers {
+final class TemperatureLayers implements Layers {
   private static final int COUNT = 5;
+  private static final double COLDEST_K = 278.15;
+  private static final double WARMEST_K = 371.15;
   private static final double MIDDLE_ENERGY_J_PER_MOL = 27_000;
   private static final double MIDDLE_OVER_GAS =
       MIDDLE_ENERGY_J_PER_MOL / Nature.GAS_CONSTANT_J_PER_MOL_K;
 
   private final double[] inverseK = new double[COUNT];
   private final double[] scale = new double[COUNT];
-  private final double spacing;
+  private final double spacing = (1 / COLDEST_K - 1 / WARMEST_K) / (COUNT - 1);
 
-  /**
-   * Layers over a range.
-   *
-   * @param coldestK the coldest the film gets (K)
-   * @param warmestK the warmest it gets (K), above {@code coldestK}
-   */
-  public TemperatureLayers(double coldestK, double warmestK) {
-    spacing = (1 / coldestK - 1 / warmestK) / (COUNT - 1);
+  TemperatureLayers() {
     for (int k = 0; k < COUNT; k++) {
-      inverseK[k] = 1 / warmestK + k * spacing;
+      inverseK[k] = 1 / WARMEST_K + k * spacing;
       double denominator = 1;
       for (int j = 0; j < COUNT; j++) {
         if (j != k) {

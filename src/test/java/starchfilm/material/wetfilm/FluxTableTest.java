@@ -12,7 +12,9 @@ import starchfilm.casting.Castings;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.diffusion.FluxPotential.PotentialReader;
 
-/** The tabulated potential of the water's flux against its integral, up to a boiling hot pour. */
+/**
+ * The tabulated potential of the flux against its integral, from freezing to a boiling hot pour.
+ */
 class FluxTableTest {
   private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(20);
 
@@ -20,12 +22,10 @@ class FluxTableTest {
   @CsvSource({"0.08, 0.3", "0.05, 0", "0.03, 1", "0.15, 0.1", "0.001, 100"})
   void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
     Composition paste = Castings.paste(starch, glycerol);
-    TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
-    PotentialReader reader =
-        FilmMaterial.of(paste, layers, paste.waterKgPerKgDry()).potential().reader(2);
+    PotentialReader reader = FilmMaterial.of(paste, paste.waterKgPerKgDry()).potential().reader(2);
     WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);
     double wettest = paste.waterKgPerKgDry();
-    for (double temperature = 278.15; temperature < 371; temperature += 3.7) {
+    for (double temperature = 273.15; temperature < 371.2; temperature += 3.5) {
       // Between a dry skin and the wet core, which is the flux that matters, and from the core up.
       assertClose(reader, diffusivity, 0.1, 0.35, temperature);
       assertClose(reader, diffusivity, 0.35, 0.5 * wettest, temperature);
@@ -37,7 +37,7 @@ class FluxTableTest {
   @ParameterizedTest
   @ValueSource(doubles = {279, 291.7, 313.15, 340, 370})
   void weightsOfTheLayersHaveTheSlopesTheyAreSaidToHave(double temperatureK) {
-    TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
+    TemperatureLayers layers = new TemperatureLayers();
     double[] slopes = new double[layers.count()];
     double[] below = new double[layers.count()];
     double[] above = new double[layers.count()];
