@@ -23,9 +23,8 @@ record NewCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() throws NotWrittenException {
     OptionEntries entries = asked.entries();
-    Optional<String> line = asked.word("cooked line.line");
     Optional<Path> from = asked.path("start.from");
-    if (line.isEmpty() && from.isEmpty() && !TrialQuestion.isWritten(entries)) {
+    if (!asked.has("line.cooked") && from.isEmpty() && !TrialQuestion.isWritten(entries)) {
       throw CommandFailure.wrongInput(
           "new needs what you cooked, such as \"20 g potato, 6 g glycerol, 360 g water; 30x20cm"
               + " glass, 3 mm\", or an earlier trial with --from.");
@@ -42,7 +41,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
     }
     Optional<TrialQuestion.Base> base =
         from.isEmpty() ? Optional.empty() : OneTrial.whole(asked, from.get()).base();
-    NewTrial made = NewTrial.read(line, entries, base, folder, asked.clock());
+    NewTrial made = NewTrial.read(entries, base, folder, asked.clock());
     Path file = TrialFileText.create(folder, made.name(), made.text());
     Stream.of(
             List.of("Trial started: " + home.resolve(file.getFileName()) + "."),
@@ -63,7 +62,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
   /** All rows or none, so that a table may be fixed and read again. */
   private int fromTable(Path table, Path folder, Path home, OptionEntries entries)
       throws NotWrittenException {
-    if (asked.has("cooked line.line") || TrialQuestion.isWritten(entries)) {
+    if (asked.has("line.cooked") || TrialQuestion.isWritten(entries)) {
       throw CommandFailure.wrongInput(
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }

@@ -51,8 +51,7 @@ public record NewTrial(
   /**
    * Reads what was written.
    *
-   * @param line what was cooked, in one line, where it was written so; a page has it as a field
-   * @param written what was written field by field
+   * @param written what was cooked, in one line, and what was written field by field
    * @param base the earlier trial, where one is named
    * @param folder where the file will stand
    * @param clock the clock on the wall
@@ -60,12 +59,8 @@ public record NewTrial(
    * @throws RefusedRequestException where it cannot be meant
    */
   public static NewTrial read(
-      Optional<String> line,
-      Entries written,
-      Optional<TrialQuestion.Base> base,
-      Path folder,
-      Clock clock) {
-    EntryReader in = withLine(line, written);
+      Entries written, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
+    EntryReader in = withLine(written);
     Optional<LocalDateTime> poured = TrialQuestion.poured(in, clock);
     OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
@@ -73,7 +68,7 @@ public record NewTrial(
     String name =
         in.one("new.name", String::strip)
             .filter(given -> !given.isEmpty())
-            .orElseGet(() -> name(base, change));
+            .orElseGet(() -> base.map(from -> name(from, change)).orElse("As cooked"));
     ObjectValue start =
         base.map(earlier -> again(earlier, change, folder)).orElse(TrialQuestion.NOTHING);
     Optional<TrialQuestion.Base> read =
@@ -96,11 +91,8 @@ public record NewTrial(
   }
 
   /** Reads a line that says what was cooked beside what was written field by field. */
-  static EntryReader withLine(Optional<String> line, Entries written) {
-    String typed =
-        line.or(() -> written.words(Field.of("line.cooked")).stream().findFirst())
-            .map(String::strip)
-            .orElse("");
+  static EntryReader withLine(Entries written) {
+    String typed = String.join(" ", written.words(Field.of("line.cooked")));
     CookedText cooked = CookedText.of(typed, written);
     EntryReader in = new EntryReader(cooked);
     if (!cooked.refusal().isEmpty()) {
@@ -114,10 +106,8 @@ public record NewTrial(
     return in.assumptions();
   }
 
-  private static String name(Optional<TrialQuestion.Base> base, Optional<OneChange> change) {
-    return base.map(
-            earlier -> earlier.trial().name() + ", " + change.map(OneChange::word).orElse("again"))
-        .orElse("As cooked");
+  private static String name(TrialQuestion.Base earlier, Optional<OneChange> change) {
+    return earlier.trial().name() + ", " + change.map(OneChange::word).orElse("again");
   }
 
   /** The earlier trial without its history, one thing changed. */
@@ -126,7 +116,7 @@ public record NewTrial(
     ObjectValue fields = FreshTrial.of(earlier.fields());
     Path there = earlier.trial().file().toAbsolutePath().normalize();
     Path here = folder.toAbsolutePath().normalize();
-    if (there.startsWith(here)) {
+    if (there.startsWith(here) && Files.exists(there)) {
       String name = PlainLine.of(here.relativize(there));
       fields = fields.with("from", name);
     }

@@ -18,7 +18,6 @@ import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialReader;
-import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 
 /**
@@ -97,11 +96,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         throw new NotWrittenException(findings.faults());
       }
       return trial.get();
-    }
-
-    /** The same to be poured again, without its history. */
-    public Base fresh() throws NotWrittenException {
-      return of(FreshTrial.of(fields), trial.file());
     }
 
     /** The same with another text in a field. */

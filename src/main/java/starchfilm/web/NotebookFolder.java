@@ -107,7 +107,7 @@ record NotebookFolder(Path root, KeptReadings readings) {
 
   /** A trial as it would be in a file of the folder. */
   TrialQuestion.Base sketched(String text) throws NotWrittenException {
-    return TrialQuestion.Base.of(text, root.resolve("sketch.json"));
+    return TrialQuestion.Base.of(text, root.resolve(".sketch.json"));
   }
 
   /**

@@ -195,6 +195,13 @@ record PageContext(
     return to(trialAddress(file), saying);
   }
 
+  /** Saves a new trial to be poured, and goes on to its page. */
+  Response begun(String name, String text, String changed) throws NotWrittenException {
+    return toTrial(
+        folder.create(name, text),
+        "Saved as a new trial. " + changed + "Note its pour as soon as it is poured.");
+  }
+
   /** The file of the trial that a form or an address is about. */
   Path file(Fields fields) {
     return folder.trialFile(fields.text("file"));

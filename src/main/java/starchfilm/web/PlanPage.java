@@ -19,6 +19,7 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.planning.PotShare;
 import starchfilm.report.DryingFigure;
@@ -39,6 +40,7 @@ record PlanPage(PageContext desk) {
   private static final String STARTER_MARK = "starter ";
   private static final String BASE = "base";
   private static final String ROOM = "room";
+  private static final String ORIGIN = "origin";
   private static final NumberField PLATES =
       new NumberField("plates", "Plates", 1, 50, "; write a whole number");
   private static final NumberField POT =
@@ -108,8 +110,8 @@ record PlanPage(PageContext desk) {
     values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
     values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
     values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
-    values.put("origins", OriginChoice.WORDS);
-    values.put(OriginChoice.FIELD, moved.origin());
+    values.put("origins", FileWord.all(GlycerolOrigin.values()));
+    values.put(ORIGIN, moved.origin());
     values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
@@ -172,8 +174,8 @@ record PlanPage(PageContext desk) {
         there == null ? own : room,
         moved ? plates(fields, casting) : casting.pour().plates(),
         POT.in(fields).orElse(USUAL_POT_L),
-        moved && fields.has(OriginChoice.FIELD)
-            ? fields.text(OriginChoice.FIELD)
+        moved && fields.has(ORIGIN)
+            ? fields.text(ORIGIN)
             : FileWord.of(base.trial().recipe().glycerol().stock().origin()),
         fields.text(DEADLINE.key()).isEmpty() ? OptionalDouble.empty() : DEADLINE.in(fields));
   }
@@ -217,7 +219,7 @@ record PlanPage(PageContext desk) {
       made = made.with("room.name", moved.room());
     }
     return Handle.PLASTICISER.isFree(base.trial().casting())
-        ? OriginChoice.applied(moved.origin(), made)
+        ? made.with("recipe.glycerol.origin", moved.origin())
         : made;
   }
 
@@ -229,9 +231,7 @@ record PlanPage(PageContext desk) {
       return page(422, posted, List.of("The new trial needs a name."));
     }
     try {
-      return desk.toTrial(
-          desk.folder().create(name, cooked(base, moved(base, posted), name).made().get(0).text()),
-          "Saved as a new trial. Note its pour as soon as it is poured.");
+      return desk.begun(name, cooked(base, moved(base, posted), name).made().get(0).text(), "");
     } catch (NotWrittenException e) {
       return page(422, posted, NoteDesk.sentences(e));
     }

@@ -110,34 +110,26 @@ record TextPage(PageContext desk) {
 
   private Response start(Request request) throws NotWrittenException {
     Fields posted = request.posted();
-    String name = posted.text("name");
-    TrialQuestion.Base starter =
-        desk.folder().sketched(starterText(posted.text("starter"))).fresh();
-    TrialQuestion.Base made =
-        OriginChoice.applied(
-            posted.text(OriginChoice.FIELD), name.isEmpty() ? starter : starter.with("name", name));
-    return begun(desk.folder().create(name.isEmpty() ? "trial" : name, made.text()), "");
+    return begun(posted, desk.folder().sketched(starterText(posted.text("starter"))));
   }
 
   private Response again(Request request) throws NotWrittenException {
     Fields posted = request.posted();
-    TrialQuestion.Base base =
-        TrialQuestion.Base.of(desk.trial(posted)).orElseThrow(PageContext::faulty);
+    return begun(
+        posted, TrialQuestion.Base.of(desk.trial(posted)).orElseThrow(PageContext::faulty));
+  }
+
+  private Response begun(Fields posted, TrialQuestion.Base base) throws NotWrittenException {
     NewTrial made =
         NewTrial.read(
-            Optional.empty(),
-            new FormEntries(posted),
+            new FormEntries(posted, "origin", Set.of()),
             Optional.of(base),
             desk.folder().root(),
             desk.clock());
-    return begun(
-        desk.folder().create(made.name(), made.text()),
+    return desk.begun(
+        made.name(),
+        made.text(),
         made.changed().isEmpty() ? "" : "Changed: " + made.changed() + ". ");
-  }
-
-  private Response begun(Path file, String changed) {
-    return desk.toTrial(
-        file, "Saved as a new trial. " + changed + "Note its pour as soon as it is poured.");
   }
 
   /** The text of a starter recipe. */

@@ -12,10 +12,12 @@ import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.ExampleFolder;
 import starchfilm.files.saving.TrialTable;
 import starchfilm.files.saving.TrialTable.TrialText;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.web.http.Fields;
@@ -50,11 +52,7 @@ record TrialsPage(PageContext desk) {
         () -> {
           NewTrial made =
               NewTrial.read(
-                  Optional.of(form.text("cooked")),
-                  new FormEntries(form),
-                  Optional.empty(),
-                  desk.folder().root(),
-                  desk.clock());
+                  new FormEntries(form), Optional.empty(), desk.folder().root(), desk.clock());
           List<String> said = new ArrayList<>(List.of("Saved as a new trial."));
           said.addAll(made.assumptions());
           return desk.toTrial(
@@ -147,7 +145,7 @@ record TrialsPage(PageContext desk) {
     values.put("selects", filter.selects(rows));
     values.put("orders", TrialFilter.ORDERS);
     values.put("starters", TextPage.starters());
-    values.put("origins", OriginChoice.WORDS);
+    values.put("origins", FileWord.all(GlycerolOrigin.values()));
     values.put("troubles", FileTrouble.of(notebook.faults(), desk.folder()));
     values.put("remarks", notebook.notices().stream().map(Notice::sentence).toList());
     return desk.page(status, "trials", "trials", values);

@@ -150,10 +150,8 @@ record WishesPage(PageContext desk) {
         PlannedTrial.text(
             recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));
     String typed = form.text("name");
-    return desk.toTrial(
-        typed.isEmpty()
-            ? desk.folder().create(recipe.title(), text)
-            : desk.folder().create(typed, FieldEdit.with(text, Map.of("name", typed))),
-        "Saved as a new trial. Note its pour as soon as it is poured.");
+    return typed.isEmpty()
+        ? desk.begun(recipe.title(), text, "")
+        : desk.begun(typed, FieldEdit.with(text, Map.of("name", typed)), "");
   }
 }

@@ -88,8 +88,7 @@ class EveryFieldTest {
         new Door(
             Written.NEW,
             COOKED,
-            (entries, folder) ->
-                NewTrial.read(Optional.empty(), entries, Optional.empty(), folder, NOON)),
+            (entries, folder) -> NewTrial.read(entries, Optional.empty(), folder, NOON)),
         new Door(
             Written.PLAN,
             Map.of("--starch", "potato", "--glycerol", "250g", "--room", "20C,50%"),

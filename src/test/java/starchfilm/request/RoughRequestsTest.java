@@ -58,7 +58,7 @@ class RoughRequestsTest {
           meantOrRefused(
               line,
               typed -> {
-                NewTrial made = NewTrial.read(Optional.of(typed), written, from, folder, NOON);
+                NewTrial made = NewTrial.read(Written.cooked(typed, written), from, folder, NOON);
                 Findings findings = new Findings("b.json");
                 Optional<Trial> trial =
                     new TrialReader().read(made.text(), folder.resolve("b.json"), findings);

@@ -101,6 +101,6 @@ class ThirtyRecipesTest {
 
   private NewTrial read(String recipe) {
     return NewTrial.read(
-        Optional.of(recipe), Written.options(Map.of()), Optional.empty(), folder, NOON);
+        Written.cooked(recipe, Written.options(Map.of())), Optional.empty(), folder, NOON);
   }
 }

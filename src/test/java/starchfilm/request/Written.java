@@ -36,4 +36,19 @@ public final class Written {
       }
     };
   }
+
+  /** A line that says what was cooked, and what is written beside it. */
+  static Entries cooked(String line, Entries beside) {
+    return new Entries() {
+      @Override
+      public List<String> words(Field field) {
+        return field.key().equals("line.cooked") ? List.of(line) : beside.words(field);
+      }
+
+      @Override
+      public String name(Field field) {
+        return beside.name(field);
+      }
+    };
+  }
 }
