@@ -9,7 +9,7 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialSchema;
 import starchfilm.learning.Workshops;
-import starchfilm.report.data.Answers;
+import starchfilm.report.data.CheckedFiles;
 import starchfilm.report.words.Plural;
 
 /** Says everything that is wrong with trial files. */
@@ -35,7 +35,7 @@ record CheckCommand(Asked asked) implements Callable<Integer> {
     Results results = asked.results();
     Notebook notebook = TrialFiles.checked(asked, files);
     int exitCode = notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
-    results.write(() -> Answers.check(notebook));
+    results.write(() -> CheckedFiles.table(notebook));
     FirstFaults.sentences(notebook.faults()).forEach(asked.err()::println);
     if (results.areOnStandardOutput()) {
       return exitCode;

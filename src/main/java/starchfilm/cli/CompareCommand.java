@@ -8,14 +8,12 @@ import starchfilm.advice.RuleBook;
 import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.data.Answers;
 import starchfilm.report.words.Plural;
 
 /** Makes the comparison page. */
@@ -37,9 +35,8 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
     workshops.outdated(files.trials()).forEach(asked.err()::println);
     files.tellCopies();
     TrialForecasts forecasts = files.forecasts(workshops, "to compare");
-    List<TrialForecast> trials = forecasts.forecasts();
     Comparison comparison = Comparison.of(notebook, forecasts);
-    results.write(() -> Answers.compare(trials, comparison.troubles(), comparison.remarks()));
+    results.write(comparison::table);
     results.write(PAGE, () -> page(comparison, notebook, workshops));
     results.say(PAGE, Plural.of(comparison.trials().size(), "trial") + " on ", ".");
     if (!files.isEachUsed()) {

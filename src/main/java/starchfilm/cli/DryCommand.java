@@ -6,11 +6,9 @@ import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.cli.OutputFile.OutputKind;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.report.DryingFile;
-import starchfilm.report.DryingText;
+import starchfilm.report.DryingSheet;
 import starchfilm.report.TrialForecasts;
 import starchfilm.request.TrialQuestion;
 
@@ -33,11 +31,8 @@ record DryCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.notComputed(forecasts.failures().get(0));
     }
     TrialAnalysis analysis = forecasts.done().get(0);
-    TrialForecast forecast = analysis.forecast();
-    results.write(Asked.CSV, () -> DryingFile.csv(forecast, question.assumptions()));
-    results.write(Asked.JSON, () -> DryingFile.json(forecast, question.assumptions()));
-    results.print(
-        DryingText.of(analysis, Paragraph.WIDTH), told(workshop, trial), question.assumptions());
+    results.show(
+        new DryingSheet(analysis, told(workshop, trial), question.assumptions(), Paragraph.WIDTH));
     return one.exitCode();
   }
 

@@ -7,8 +7,7 @@ import java.util.concurrent.Callable;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.report.data.Answers;
-import starchfilm.report.learnt.LearntBlock;
+import starchfilm.report.learnt.LearntSheet;
 
 /** Learns from the weighings and pulled strips of a folder. */
 record LearnCommand(Asked asked) implements Callable<Integer> {
@@ -40,8 +39,7 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
           ? CommandFailure.notComputed(sentence)
           : CommandFailure.wrongInput(sentence);
     }
-    results.write(() -> Answers.learnt(workshop.learnt()));
-    results.print(LearntBlock.text(workshop.learnt()));
+    results.show(new LearntSheet(workshop.learnt()));
     try {
       workshop.write();
     } catch (NotWrittenException e) {

@@ -8,19 +8,10 @@ import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.planning.Plan;
-import starchfilm.planning.Series;
 import starchfilm.report.PageRenderer;
-import starchfilm.report.caution.Caution;
-import starchfilm.report.caution.Cautions;
-import starchfilm.report.data.Answers;
-import starchfilm.report.data.DataSheet;
 import starchfilm.report.plan.NamedRecipe;
-import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
-import starchfilm.report.plan.PlanText;
-import starchfilm.report.plan.PlateLabel;
-import starchfilm.report.plan.SeriesText;
+import starchfilm.report.plan.PlanSheet;
 import starchfilm.request.PlanQuestion;
 
 /** Plans recipes from what is at hand. */
@@ -32,18 +23,15 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
         asked.results().to("plan.sheet", OutputKind.SHEETS).to("plan.labels", OutputKind.LABELS);
     Optional<Path> folder = asked.path("plan.save");
     PlanQuestion question = PlanQuestion.read(asked.entries(), asked.here(), asked.clock());
-    Plan found = question.answer(workshop());
-    List<NamedRecipe> recipes = NamedRecipe.of(found);
-    results.print(lines(question, found));
-    results.write(() -> data(question, found, recipes));
+    PlanSheet sheet = new PlanSheet(question, question.answer(workshop()));
+    List<NamedRecipe> recipes = sheet.recipes();
+    results.show(sheet);
     if (recipes.isEmpty()) {
       throw CommandFailure.notComputed("no recipe meets every wish.");
     }
     PlanReport report = new PlanReport(new PageRenderer());
-    results.write(
-        "plan.sheet", () -> report.html(recipes, question.request(), question.assumptions()));
-    results.write(
-        "plan.labels", () -> report.labels(recipes.stream().flatMap(PlateLabel::of).toList()));
+    results.write("plan.sheet", () -> report.html(sheet));
+    results.write("plan.labels", () -> report.labels(sheet.labels()));
     if (folder.isPresent()) {
       List<String> written = new PlanFiles(asked).write(folder.get(), recipes, question);
       results.print(List.of("", "Ready to take notes: " + String.join(", ", written) + "."));
@@ -51,34 +39,6 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
     results.say("plan.sheet", "Sheets to print: ", ".");
     results.say("plan.labels", "Labels to print: ", ".");
     return ExitCodes.DONE;
-  }
-
-  private static List<String> lines(PlanQuestion question, Plan found) {
-    List<String> assumed = question.assumptions();
-    return found
-        .series()
-        .map(series -> SeriesText.of(series, assumed, PlanQuestion.STRIPS_EACH))
-        .orElseGet(() -> PlanText.of(found, assumed));
-  }
-
-  private static DataSheet data(PlanQuestion question, Plan found, List<NamedRecipe> recipes) {
-    List<String> assumed = question.assumptions();
-    List<Caution> cautions = Cautions.of(question.request());
-    if (found.series().isPresent()) {
-      Series series = found.series().get();
-      return Answers.series(
-          series, assumed, SeriesText.shows(series, PlanQuestion.STRIPS_EACH), cautions);
-    }
-    return found
-        .pieces()
-        .map(
-            needed ->
-                Answers.pieces(needed, recipes.get(0), assumed, cautions)
-                    .tell("what_it_takes", PiecesText.of(needed)))
-        .orElseGet(
-            () ->
-                Answers.plan(recipes, assumed, cautions)
-                    .tell("nothing_fits", PlanText.waysOut(found)));
   }
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */

@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import starchfilm.cli.OutputFile.OutputKind;
-import starchfilm.report.data.DataSheet;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.Sheet;
 import starchfilm.request.Field;
 
 /**
@@ -62,6 +63,13 @@ final class Results {
     }
   }
 
+  /** An answer: for other programs where they were asked for, and for a reader. */
+  void show(Sheet answer) {
+    write(Asked.CSV, answer::csv);
+    write(Asked.JSON, answer::json);
+    print(answer.lines());
+  }
+
   /** Where it is said what was done beside. */
   PlainPrinter remarks() {
     return areOnStandardOutput() ? asked.err() : asked.out();
@@ -76,9 +84,9 @@ final class Results {
   }
 
   /** Writes the answer as CSV and as JSON, where they were asked for. */
-  void write(Supplier<DataSheet> answer) {
+  void write(Supplier<AnswerTable> answer) {
     if (files.containsKey(Asked.CSV) || files.containsKey(Asked.JSON)) {
-      DataSheet sheet = answer.get();
+      AnswerTable sheet = answer.get();
       write(Asked.CSV, sheet::csv);
       write(Asked.JSON, sheet::json);
     }

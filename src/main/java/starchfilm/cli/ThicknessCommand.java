@@ -4,11 +4,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.Workshops;
-import starchfilm.planning.ThicknessAnswer;
-import starchfilm.report.caution.Caution;
-import starchfilm.report.caution.Cautions;
-import starchfilm.report.data.Answers;
-import starchfilm.report.plan.ThicknessText;
+import starchfilm.report.plan.ThicknessSheet;
 import starchfilm.request.ThicknessQuestion;
 
 /** Says how thick a paste may be poured for a date. */
@@ -22,13 +18,8 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
         ThicknessQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
     Workshops workshops = asked.workshops(List.of(trial));
-    ThicknessAnswer answer = question.answer(workshops.of(trial));
-    List<Caution> cautions = Cautions.of(trial.recipe(), answer.request().casting().place());
-    results.write(() -> Answers.thickness(answer, question.assumptions(), cautions));
-    results.print(
-        ThicknessText.of(answer, trial),
-        question.assumptions(),
-        cautions.stream().map(caution -> "! " + caution.sentence()).toList());
-    return ThicknessText.isAnyFound(answer) ? one.exitCode() : ExitCodes.NOT_COMPUTED;
+    ThicknessSheet sheet = new ThicknessSheet(question, question.answer(workshops.of(trial)));
+    results.show(sheet);
+    return sheet.isAnyFound() ? one.exitCode() : ExitCodes.NOT_COMPUTED;
   }
 }

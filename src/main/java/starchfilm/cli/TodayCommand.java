@@ -18,10 +18,8 @@ import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.CalendarFile;
-import starchfilm.report.today.TodayFile;
-import starchfilm.report.today.TodayView;
+import starchfilm.report.today.TodaySheet;
 import starchfilm.today.ScaleCourse;
-import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /** Says what needs doing now. */
@@ -49,11 +47,9 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     Today today =
         Today.of(
             files.trials(), now, trial -> Optional.ofNullable(made.get(trial)), ScaleCourse::of);
-    results.write(Asked.CSV, () -> TodayFile.csv(today, this::name));
-    results.write(Asked.JSON, () -> TodayFile.json(today, this::name));
     results.write(
         CALENDAR, () -> CalendarFile.of(today, asked.clock().instant(), TodayCommand::name));
-    results.print(TodayView.of(today).lines(), learnt(today, workshops));
+    results.show(new TodaySheet(today, learnt(today, workshops)));
     return files.exitCode(forecasts.failures().isEmpty());
   }
 
@@ -72,10 +68,6 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
   }
 
   /** From where the command runs, with / between folders. */
-  private String name(Standing standing) {
-    return name(standing.forecast().trial());
-  }
-
   private static String name(Trial trial) {
     return PlainLine.of(trial.file());
   }

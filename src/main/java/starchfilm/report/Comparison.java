@@ -19,6 +19,7 @@ import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.report.advice.Advised;
+import starchfilm.report.data.AnswerTable;
 import starchfilm.report.learnt.LearntSoFar;
 
 /**
@@ -51,6 +52,11 @@ public record Comparison(
   /** The forecasts of the trials, in their order. */
   public List<TrialForecast> trials() {
     return analyses.stream().map(TrialAnalysis::forecast).toList();
+  }
+
+  /** The trials side by side, for other programs. */
+  public AnswerTable table() {
+    return TrialRows.of(this);
   }
 
   /**

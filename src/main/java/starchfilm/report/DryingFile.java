@@ -29,6 +29,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.JsonText;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
@@ -37,7 +38,7 @@ import starchfilm.report.words.PourCalendar;
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for
  * reading, and a time that never comes is left empty or null.
  */
-public final class DryingFile {
+final class DryingFile {
   private DryingFile() {}
 
   /**
@@ -48,7 +49,7 @@ public final class DryingFile {
    * @return one line a moment, with a head; line ends are a line feed; what was assumed stands in
    *     lines that begin with # at the end
    */
-  public static String csv(TrialForecast trial, List<String> assumptions) {
+  static String csv(TrialForecast trial, List<String> assumptions) {
     CurveReading reading = new CurveReading(trial);
     PourCalendar calendar = PourCalendar.of(trial.trial());
     StringBuilder text = new StringBuilder();
@@ -76,7 +77,7 @@ public final class DryingFile {
    * @param assumptions what was taken for granted of what was typed, a sentence each
    * @return one object
    */
-  public static String json(TrialForecast trial, List<String> assumptions) {
+  static String json(TrialForecast trial, List<String> assumptions) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "drying forecast");
     root.put("name", trial.trial().name());

@@ -12,7 +12,7 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.numerics.units.Spans;
 import starchfilm.report.caution.Cautions;
-import starchfilm.report.learnt.LearntBlock;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Glossary;
 import starchfilm.report.words.OddityWords;
@@ -38,7 +38,7 @@ public final class PageRenderer {
           FilmTable.class,
           Glossary.class,
           Headline.class,
-          LearntBlock.class,
+          LearntSheet.class,
           LeverTable.class,
           Measured.class,
           MilestoneTable.class,

@@ -38,9 +38,8 @@ record JarPage(PageContext desk) {
   private static void answer(Fields form, Map<String, Object> values) {
     AssayRequest jar = AssayRequest.read(entries(form));
     Assay assay = jar.answer();
-    AssaySheet sheet = new AssaySheet(assay);
+    AssaySheet sheet = new AssaySheet(assay, jar.assumptions());
     values.put("sheet", sheet);
-    values.put("assumptions", jar.assumptions());
     values.put("asked", asked(form, sheet));
     values.put("planAddress", assay.content().map(jarOf -> planAddress(assay, jarOf)).orElse(""));
   }

@@ -11,8 +11,8 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.learnt.LearntPicture;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -40,7 +40,7 @@ record LearnPage(PageContext desk) {
     if (workshop.isTaught()) {
       values.put("picture", LearntPicture.of(workshop.learnt()));
       values.put("doubted", workshop.learnt().doubted().stream().map(this::doubted).toList());
-      values.put("blocks", LearntBlock.all(workshop.learnt()));
+      values.put("blocks", new LearntSheet(workshop.learnt()).blocks());
     }
     return desk.page("learnt", "trials", values);
   }

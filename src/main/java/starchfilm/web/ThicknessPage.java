@@ -5,9 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
-import starchfilm.planning.ThicknessAnswer;
-import starchfilm.report.caution.Cautions;
-import starchfilm.report.plan.ThicknessText;
+import starchfilm.learning.Workshop;
+import starchfilm.report.plan.ThicknessSheet;
 import starchfilm.request.ThicknessQuestion;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
@@ -27,7 +26,6 @@ record ThicknessPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
     values.put("trials", desk.names(trials));
-    List.of("lines", "told", "cautions").forEach(list -> values.put(list, List.of()));
     return desk.answering(
         "thickness", "plan", values, form.has("by"), all -> answer(form, trials, all));
   }
@@ -40,10 +38,7 @@ record ThicknessPage(PageContext desk) {
             .flatMap(TrialQuestion.Base::of);
     ThicknessQuestion question =
         ThicknessQuestion.read(new FormEntries(form), base, desk.folder().root(), desk.clock());
-    ThicknessAnswer answer = question.answer(desk.useCases().workshops().of(question.trial()));
-    values.put("lines", ThicknessText.of(answer, question.trial()));
-    values.put("told", question.assumptions());
-    values.put(
-        "cautions", Cautions.of(question.trial().recipe(), answer.request().casting().place()));
+    Workshop workshop = desk.useCases().workshops().of(question.trial());
+    values.put("sheet", new ThicknessSheet(question, question.answer(workshop)));
   }
 }

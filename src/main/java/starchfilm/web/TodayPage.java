@@ -10,7 +10,7 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.CalendarFile;
-import starchfilm.report.today.TodayView;
+import starchfilm.report.today.TodaySheet;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 import starchfilm.web.http.Request;
@@ -63,7 +63,7 @@ record TodayPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("said", desk.said().in(request.query()));
     values.put("pending", looked.pending());
-    values.put("view", TodayView.of(looked.today()));
+    values.put("view", new TodaySheet(looked.today(), List.of()));
     values.put("addresses", this);
     values.put("failures", looked.failures());
     values.put("troubles", FileTrouble.of(looked.faults(), desk.folder()));

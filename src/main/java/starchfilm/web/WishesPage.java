@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,16 +8,10 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.planning.Plan;
-import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.NamedRecipe;
-import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlannedTrial;
-import starchfilm.report.plan.PlateLabel;
-import starchfilm.report.plan.SeriesText;
-import starchfilm.report.words.PlanWords;
 import starchfilm.request.PlanQuestion;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -44,10 +37,6 @@ record WishesPage(PageContext desk) {
     Fields form = request.query();
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
-    for (String list : List.of("sheets", "cautions", "nothingFits", "told", "remarks")) {
-      values.put(list, List.of());
-    }
-    values.put("asked", "");
     values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
     values.put("starchKinds", StarchKind.values());
     values.put("materials", PlateMaterial.values());
@@ -56,26 +45,13 @@ record WishesPage(PageContext desk) {
   }
 
   private void answer(Fields form, Map<String, Object> values) {
-    PlanQuestion question = question(form);
-    Plan found = found(question);
-    List<NamedRecipe> recipes = NamedRecipe.of(found);
     values.put("asked", asked(form));
-    values.put("remarks", question.assumptions());
-    values.put("sheets", PlanSheet.of(recipes, question.request()));
-    if (recipes.isEmpty()) {
-      values.put("nothingFits", nothingFits(found));
-    } else {
-      values.put("cautions", Cautions.of(question.request()));
-    }
-    found.pieces().ifPresent(needed -> values.put("told", PiecesText.of(needed)));
-    found
-        .series()
-        .map(series -> SeriesText.beside(series, PlanQuestion.STRIPS_EACH))
-        .ifPresent(lines -> values.put("told", lines));
+    values.put("plan", found(question(form)));
   }
 
-  private Plan found(PlanQuestion question) {
-    return question.answer(desk.useCases().workshops().in(desk.folder().root()));
+  private PlanSheet found(PlanQuestion question) {
+    return new PlanSheet(
+        question, question.answer(desk.useCases().workshops().in(desk.folder().root())));
   }
 
   /** A kept jar says itself where its glycerol comes from, and a room what air it has. */
@@ -116,31 +92,19 @@ record WishesPage(PageContext desk) {
         : trays;
   }
 
-  private static List<String> nothingFits(Plan plan) {
-    List<String> sentences = new ArrayList<>();
-    plan.giveUps().forEach(way -> sentences.add(PlanWords.sentence(way, plan.request())));
-    if (sentences.isEmpty()) {
-      sentences.add("Giving up one or two wishes would not help; the room may be too damp.");
-    }
-    return sentences;
-  }
-
   private Response sheets(Request request) {
-    PlanQuestion question = question(request.query());
-    return Documents.page(
-        report().html(NamedRecipe.of(found(question)), question.request(), question.assumptions()));
+    return Documents.page(report().html(found(question(request.query()))));
   }
 
   private Response labels(Request request) {
-    List<NamedRecipe> recipes = NamedRecipe.of(found(question(request.query())));
-    return Documents.page(report().labels(recipes.stream().flatMap(PlateLabel::of).toList()));
+    return Documents.page(report().labels(found(question(request.query())).labels()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */
   private Response take(Request request) throws NotWrittenException {
     Fields form = request.posted();
     PlanQuestion question = question(form);
-    List<NamedRecipe> recipes = NamedRecipe.of(found(question));
+    List<NamedRecipe> recipes = found(question).recipes();
     int number = form.number("number").orElse(recipes.size());
     if (number >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");

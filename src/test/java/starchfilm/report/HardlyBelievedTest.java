@@ -9,7 +9,7 @@ import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.report.learnt.LearntBlock;
+import starchfilm.report.learnt.LearntSheet;
 
 /** A factor far outside what was believed is told as a sign that something was noted wrongly. */
 class HardlyBelievedTest {
@@ -19,8 +19,9 @@ class HardlyBelievedTest {
     RoomLearnt room = new RoomLearnt("shed", 1, 3, Optional.empty(), List.of(bench));
     return String.join(
         " ",
-        LearntBlock.text(
-            new Learnt(List.of(room), List.of(), List.of(), List.of(), List.of(), List.of())));
+        new LearntSheet(
+                new Learnt(List.of(room), List.of(), List.of(), List.of(), List.of(), List.of()))
+            .lines());
   }
 
   @Test

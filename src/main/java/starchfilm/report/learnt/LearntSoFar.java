@@ -23,6 +23,11 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
     return !learnt.equals(Learnt.NOTHING);
   }
 
+  /** All of it, figure by figure. */
+  public LearntSheet sheet() {
+    return new LearntSheet(learnt);
+  }
+
   /**
    * What the plates before a trial did to its forecast.
    *

@@ -6,19 +6,26 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.Sheet;
 
 /**
  * What is in a jar, in the reader's units.
  *
  * @param assay what is in it
+ * @param assumptions what was taken for granted, a sentence each
  */
-public record AssaySheet(Assay assay) {
+public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet.OfRows {
   /** A figure is stated in steps of which its range holds at least this many. */
   private static final double STEPS_A_RANGE = 5;
 
@@ -89,6 +96,57 @@ public record AssaySheet(Assay assay) {
         new Row("glycerol_pct", "glycerol", PERCENT, content.glycerol()),
         new Row("water_and_alcohol_pct", volatiles, PERCENT, content.volatiles()),
         new Row("salt_and_soap_pct", "salt, soap", PERCENT, content.stays()));
+  }
+
+  /** The cautions it calls for. */
+  public List<Caution> cautions() {
+    return Cautions.of(assay);
+  }
+
+  @Override
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        assay
+            .withheld()
+            .map(why -> "Withheld. " + why)
+            .orElse("In the jar (middle, and the range that holds in 8 of 10 likely cases):"));
+    for (Row row : rows()) {
+      lines.add(
+          "  %-15s %8s %-2s (%s to %s)"
+              .formatted(row.what(), row.middle(), row.unit().symbol(), row.low(), row.high()));
+    }
+    if (!salt().isEmpty()) {
+      lines.addAll(List.of("", salt()));
+    }
+    saltLimits().forEach(limit -> lines.add("  - " + limit));
+    section(lines, "What the figures say:", assay.remarks());
+    section(lines, "Assumed:", assumptions);
+    section(lines, "Take care:", cautions().stream().map(Caution::sentence).toList());
+    section(lines, "Sources:", assay.sources().stream().map(Source::citation).toList());
+    return lines;
+  }
+
+  private static void section(List<String> lines, String heading, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      lines.addAll(List.of("", heading));
+      sentences.forEach(sentence -> lines.add("  - " + sentence));
+    }
+  }
+
+  /** One row. */
+  @Override
+  public AnswerTable table() {
+    AnswerTable table = new AnswerTable("assay");
+    AnswerTable.Row row =
+        table
+            .row("jar", "")
+            .put("origin", FileWord.of(assay.origin()))
+            .put("mass_g", assay.massKg().value())
+            .put("withheld", assay.withheld().orElse(""));
+    rows().forEach(part -> row.put(part.key(), part.si()));
+    assay.alcoholLeft().ifPresent(left -> row.put("alcohol_at_most_g", left.mostKg()));
+    return table.assuming(assumptions).tell("remarks", assay.remarks()).cautioning(cautions());
   }
 
   /** Its share of glycerol (%), as a figure; empty where it is withheld. */

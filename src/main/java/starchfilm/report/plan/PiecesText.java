@@ -17,11 +17,13 @@ import starchfilm.numerics.units.Spans;
 import starchfilm.planning.Pieces;
 import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Supplies;
+import starchfilm.report.TrialRows;
+import starchfilm.report.data.AnswerTable;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 
 /** What a number of pieces takes, in sentences. */
-public final class PiecesText {
+final class PiecesText {
   private PiecesText() {}
 
   /**
@@ -30,7 +32,7 @@ public final class PiecesText {
    * @param plan what the pieces take
    * @return sentences
    */
-  public static List<String> of(PiecesPlan plan) {
+  static List<String> of(PiecesPlan plan) {
     List<String> lines = new ArrayList<>();
     Pieces pieces = plan.pieces();
     String wanted =
@@ -59,6 +61,29 @@ public final class PiecesText {
     oil(plan, lines);
     left(plan, lines);
     return lines;
+  }
+
+  /** A row for all of it, and one for each pour. */
+  static AnswerTable table(PiecesPlan needed, NamedRecipe each) {
+    AnswerTable table = new AnswerTable("pieces");
+    boolean counted = !needed.pieces().isArea();
+    table
+        .row("pieces", "in all")
+        .put("pieces", counted ? needed.pieces().count() : Double.NaN)
+        .put("pieces_per_plate", counted ? needed.eachPlate() : Double.NaN)
+        .put("plates", needed.plates())
+        .put("pours", needed.pours())
+        .put("starch_g", needed.starchKg().values().stream().mapToDouble(kg -> kg).sum())
+        .put("glycerol_g", needed.glycerolKg())
+        .put("vinegar_g", needed.vinegarKg())
+        .put(
+            "starch_to_get_g",
+            needed.starchKg().keySet().stream().mapToDouble(needed::missingKg).sum())
+        .put("glycerol_to_get_g", needed.missingGlycerolKg())
+        .put("glycerol_left_g", needed.leftKg())
+        .put("more_pours", needed.morePours());
+    TrialRows.put(table.row("recipe", each.title()), needed.recipe());
+    return table;
   }
 
   private static String together(PiecesPlan plan) {

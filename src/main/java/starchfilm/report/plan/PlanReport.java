@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.planning.PlanRequest;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
@@ -18,13 +17,11 @@ public record PlanReport(PageRenderer renderer) {
   /**
    * The sheets.
    *
-   * @param recipes at least one
-   * @param request what was asked
-   * @param remarks what was taken for granted, in sentences
+   * @param plan at least one recipe
    * @return an HTML document; the same for the same plan, byte for byte
    */
-  public String html(List<NamedRecipe> recipes, PlanRequest request, List<String> remarks) {
-    return html(PlanSheet.of(recipes, request), remarks, Cautions.of(request));
+  public String html(PlanSheet plan) {
+    return html(plan.sheets(), plan.question().assumptions(), plan.cautions());
   }
 
   /**
@@ -34,14 +31,14 @@ public record PlanReport(PageRenderer renderer) {
    * @return an HTML document; the same for the same trials, byte for byte
    */
   public String html(List<TrialForecast> trials) {
-    List<PlanSheet> sheets =
+    List<RecipeSheet> sheets =
         IntStream.range(0, trials.size())
-            .mapToObj(i -> PlanSheet.of(i + 1, trials.get(i)))
+            .mapToObj(i -> RecipeSheet.of(i + 1, trials.get(i)))
             .toList();
     return html(sheets, List.of(), Cautions.of(trials));
   }
 
-  private String html(List<PlanSheet> sheets, List<String> remarks, List<Caution> cautions) {
+  private String html(List<RecipeSheet> sheets, List<String> remarks, List<Caution> cautions) {
     return renderer.render(
         "weigh-out", Map.of("sheets", sheets, "remarks", remarks, "cautions", cautions));
   }

@@ -1,372 +1,199 @@
 package starchfilm.report.plan;
 
-import static java.util.stream.Collectors.joining;
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
-import starchfilm.casting.Spot;
-import starchfilm.casting.trial.Trial;
-import starchfilm.drying.DryingVerdict;
-import starchfilm.drying.Milestone;
-import starchfilm.film.Feel;
-import starchfilm.film.FilmProperty;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.numerics.units.Spans;
-import starchfilm.planning.CookSteps;
-import starchfilm.planning.Kitchen.EqualPlates;
-import starchfilm.planning.Levelling;
+import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
-import starchfilm.planning.PlannedRecipe;
-import starchfilm.planning.Wish;
+import starchfilm.planning.Supplies;
+import starchfilm.report.TrialRows;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.Sheet;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.Plural;
-import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.PotLine;
 import starchfilm.report.words.RoomWords;
+import starchfilm.request.PlanQuestion;
 
 /**
- * One recipe of a plan in the reader's units and words: what a terminal prints and what a printed
- * sheet shows.
+ * What can be made of what is at hand: recipes, a series, or what pieces take.
  *
- * @param number its place in the plan, from 1
- * @param title what it is best at
- * @param recipe the recipe
- * @param request what was asked; empty for a trial as it is written
- * @param notes what else to know
+ * @param question what was asked
+ * @param plan what was found
  */
-public record PlanSheet(
-    int number,
-    String title,
-    PlannedRecipe recipe,
-    Optional<PlanRequest> request,
-    List<String> notes) {
-  /** A recipe shows no more limits than these. */
-  private static final int MOST_LIMITS = 3;
+public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRows {
+  private static final String NAME = "%-23s ";
 
-  /** Share of what a plate without a rim holds from which a pour is warned of. */
-  private static final double RUNS_OVER_SHARE = 0.7;
+  /** Whatever was found, by the names it has on sheets, labels and files. */
+  public List<NamedRecipe> recipes() {
+    return NamedRecipe.of(plan);
+  }
 
-  /** A chance lower than asked by this is stated. */
-  private static final double NOTICEABLE = 0.05;
+  /** The sheets of its recipes; none where nothing fits. */
+  public List<RecipeSheet> sheets() {
+    return RecipeSheet.of(recipes(), plan.request());
+  }
 
-  /**
-   * A figure with its range.
-   *
-   * @param name what
-   * @param value with unit and range
-   */
-  public record Figure(String name, String value) {}
+  /** Labels for all plates. */
+  public List<PlateLabel> labels() {
+    return recipes().stream().flatMap(PlateLabel::of).toList();
+  }
 
-  /**
-   * The sheets of recipes.
-   *
-   * @param recipes the recipes
-   * @param request what was asked
-   * @return one a recipe, in their order
-   */
-  public static List<PlanSheet> of(List<NamedRecipe> recipes, PlanRequest request) {
-    List<PlanSheet> sheets = new ArrayList<>();
-    for (NamedRecipe named : recipes) {
-      sheets.add(
-          new PlanSheet(
-              sheets.size() + 1,
-              named.title(),
-              named.recipe(),
-              Optional.of(request),
-              notes(named, request)));
+  /** The cautions it calls for. */
+  public List<Caution> cautions() {
+    return Cautions.of(plan.request());
+  }
+
+  /** What a page says of a series or of pieces beside the sheets; empty for mere recipes. */
+  public List<String> beside() {
+    return plan.series()
+        .map(SeriesText::beside)
+        .or(() -> plan.pieces().map(PiecesText::of))
+        .orElse(List.of());
+  }
+
+  /** What would help where nothing fits. */
+  public List<String> waysOut() {
+    return plan.giveUps().stream().map(way -> PlanWords.sentence(way, plan.request())).toList();
+  }
+
+  @Override
+  public AnswerTable table() {
+    List<String> assumed = question.assumptions();
+    if (plan.series().isPresent()) {
+      return SeriesText.table(plan.series().get())
+          .assuming(assumed)
+          .tell("whether_it_shows", SeriesText.shows(plan.series().get()))
+          .cautioning(cautions());
     }
-    return sheets;
-  }
-
-  private static List<String> notes(NamedRecipe named, PlanRequest request) {
-    PlannedRecipe recipe = named.recipe();
-    List<String> notes = new ArrayList<>();
-    if (!named.remark().isEmpty()) {
-      notes.add(named.remark());
+    List<NamedRecipe> recipes = recipes();
+    if (plan.pieces().isPresent()) {
+      return PiecesText.table(plan.pieces().get(), recipes.get(0))
+          .assuming(assumed)
+          .cautioning(cautions())
+          .tell("what_it_takes", PiecesText.of(plan.pieces().get()));
     }
-    if (isUnsoured(recipe, request)) {
-      notes.add(
-          "No vinegar: this pot wants so little that the balance's smallest step, %s, would thin the paste."
-              .formatted(GRAM.noted(request.kitchen().scaleStepKg())));
+    AnswerTable table = new AnswerTable("plan");
+    recipes.forEach(named -> TrialRows.put(table.row("recipe", named.title()), named.recipe()));
+    return table
+        .assuming(assumed)
+        .cautioning(cautions())
+        .tell("nothing_fits", recipes.isEmpty() ? nothingFits() : List.of());
+  }
+
+  @Override
+  public List<String> lines() {
+    List<String> assumed = question.assumptions();
+    if (plan.series().isPresent()) {
+      return SeriesText.of(plan.series().get(), assumed);
     }
-    Oddity.of(recipe.casting(), recipe.potfuls().get(0).recipe(), true).stream()
-        .filter(odd -> odd instanceof Oddity.CoarseBalance)
-        .map(OddityWords::of)
-        .forEach(notes::add);
-    return notes;
+    List<String> lines =
+        new ArrayList<>(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
+    lines.addAll(assumed);
+    List<RecipeSheet> sheets = sheets();
+    if (sheets.isEmpty()) {
+      lines.add("");
+      lines.addAll(nothingFits());
+      return lines;
+    }
+    sheets.forEach(sheet -> add(lines, sheet));
+    addCooking(lines, sheets);
+    lines.add("");
+    lines.add("Ranges hold 8 of 10 likely cases.");
+    cautions().forEach(caution -> lines.add("! " + caution.sentence()));
+    return lines;
   }
 
-  /** Whether there is vinegar and the search took some, but none is left once it is rounded. */
-  private static boolean isUnsoured(PlannedRecipe recipe, PlanRequest request) {
-    return !recipe.goals().isEmpty()
-        && request.supplies().vinegarAcidityFraction() > 0
-        && recipe.potfuls().get(0).recipe().vinegar().massKg().value() == 0;
-  }
-
-  /**
-   * The sheet of a trial, as it is written.
-   *
-   * @param number its place among the sheets, from 1
-   * @param forecast the trial
-   * @return the sheet
-   */
-  static PlanSheet of(int number, TrialForecast forecast) {
-    Trial trial = forecast.trial();
-    return new PlanSheet(
-        number,
-        trial.name(),
-        PlannedRecipe.written(
-            trial.recipe(), trial.casting(), forecast.film(), forecast.dryingAtThePour()),
-        Optional.empty(),
-        OddityWords.of(Oddity.of(trial)));
-  }
-
-  /** The kinds of starch in it. */
-  String starchKinds() {
-    return RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
-  }
-
-  /** The film that was wished for. A group of a series has its recipe set, whatever it gives. */
-  private Optional<Wish> wish() {
-    return request.map(PlanRequest::wish).filter(wish -> !recipe.goals().isEmpty());
-  }
-
-  /** The air it dries in. */
-  public String room() {
-    return RoomWords.air(recipe.casting().room());
-  }
-
-  /** One blank line a plate. */
-  public List<Integer> plates() {
-    return IntStream.rangeClosed(1, recipe.plates()).boxed().toList();
-  }
-
-  /** Paste on one plate, with its unit. */
-  public String pourGrams() {
-    return GRAM.noted(recipe.pourKg());
-  }
-
-  /** What is weighed out. */
-  public List<PotfulSheet> potfuls() {
-    boolean alone = recipe.potfuls().size() == 1 && recipe.potfuls().get(0).times() == 1;
-    return recipe.potfuls().stream()
-        .map(potful -> PotfulSheet.of(potful, PotfulSheet.heading(potful, alone)))
-        .toList();
-  }
-
-  /** The film in one line. */
-  public String summary() {
-    String film =
-        "%s starch on %s of %s: %s film"
+  private static List<String> asked(PlanRequest request) {
+    List<String> lines = new ArrayList<>();
+    Oddity.air(request.place().room()).ifPresent(odd -> lines.add("Odd: " + OddityWords.of(odd)));
+    lines.add(
+        "Asked for: %s from %s, in %s and %s%s."
             .formatted(
-                PlainWords.capital(starchKinds()),
-                Plural.of(recipe.plates(), "plate"),
-                RecipeWords.plate(recipe.casting().plate()),
-                PlainWords.word(recipe.film().feel()));
-    return recipe.film().withheld(FilmProperty.DRY_THICKNESS).isPresent()
-        ? film
-        : "%s of about %s, %s in all"
-            .formatted(
-                film,
-                MILLIMETRE.figure(recipe.film().dryThicknessM().middle()),
-                GRAM.figure(recipe.filmKg()));
+                PlanWords.wish(request.wish()),
+                jar(request.supplies()),
+                RoomWords.humidity(request.place().room()),
+                RoomWords.temperature(request.place().room()),
+                request.byS().isEmpty()
+                    ? ""
+                    : ", ready %s after the pour in %s likely cases"
+                        .formatted(
+                            Spans.of(request.byS().getAsDouble()),
+                            PlanWords.chance(request.sure()))));
+    return lines;
   }
 
-  /** The steps of the cook, one sentence each; the same for every recipe of this starch. */
-  public List<String> cook() {
-    CookSteps cook = recipe.cook();
-    return List.of(
-        "Weigh the empty pot and note it.",
-        "Stir everything you weighed out into the cold water until no lump is left.",
-        ("Heat slowly and keep stirring: it thickens between %s and %s °C, and scorches on the"
-                + " bottom if left alone.")
-            .formatted(CELSIUS.two(cook.gelatinisesFromK()), CELSIUS.two(cook.gelatinisedAtK())),
-        "Hold it at %s °C for %s min, then stop: longer or hotter only thins it. %s"
-            .formatted(
-                range(cook.topCelsius().min(), cook.topCelsius().max()),
-                range(cook.holdMinutes().min(), cook.holdMinutes().max()),
-                String.join(" ", cook.remarks())));
+  private static String jar(Supplies supplies) {
+    return supplies.glycerolKg() == 0
+        ? "no glycerol"
+        : "%s of glycerol (%s pure)"
+            .formatted(GRAM.noted(supplies.glycerolKg()), GRAM.noted(supplies.pureGlycerolKg()));
   }
 
-  /** The last step of the cook, with its grams. */
-  public String topUp() {
-    return recipe.potfuls().stream()
-        .map(potful -> GRAM.noted(potful.cookedKg()))
-        .distinct()
-        .collect(
-            joining(
-                " or ",
-                "Weigh the pot again and add hot water until it holds ",
-                " of paste; stir."));
-  }
-
-  private static String range(double from, double to) {
-    return Figures.range(Figures.noted(from), Figures.noted(to));
-  }
-
-  /** How it is poured, in sentences. */
-  public List<String> pour() {
-    Levelling levelling = recipe.levelling();
-    double wet = recipe.casting().pour().wetThicknessM().value();
-    List<String> pour = new ArrayList<>();
-    pour.add(
-        "Let bubbles rise. At about %s pour %s, on the scale: %s wet. About 5 %% stays in the pot."
-            .formatted(
-                CELSIUS.figure(recipe.casting().pour().pasteTemperatureK()),
-                perPlate(),
-                MILLIMETRE.figure(wet)));
-    if (wet < levelling.levelsFromM()) {
-      pour.add(
-          ("Spread it with a rod: below about %s this paste hardly levels by itself before it sets"
-                  + " (viscosity assumed).")
-              .formatted(MILLIMETRE.figure(levelling.levelsFromM())));
+  private List<String> nothingFits() {
+    List<String> ways = waysOut();
+    if (ways.isEmpty()) {
+      return List.of(
+          "No recipe fits, and giving up one or two wishes would not help: in"
+              + " this air the film does not get dry. Move the plates to drier or"
+              + " warmer air.");
     }
-    if (recipe.casting().plate().rimHeightM() == 0
-        && wet > RUNS_OVER_SHARE * levelling.standsUpToM()) {
-      pour.add(
-          "A plate without a rim holds about %s at most; dam the edge or pour with care."
-              .formatted(MILLIMETRE.figure(levelling.standsUpToM())));
+    List<String> lines = new ArrayList<>(List.of("No recipe meets every wish. What would help:"));
+    ways.forEach(way -> lines.add("  - " + way));
+    return lines;
+  }
+
+  private static void add(List<String> lines, RecipeSheet sheet) {
+    lines.add("");
+    lines.add(sheet.number() + ". " + sheet.title());
+    lines.add("   " + sheet.summary() + ".");
+    for (PotfulSheet potful : sheet.potfuls()) {
+      lines.add("   " + potful.heading() + ":");
+      for (PotLine line : potful.lines()) {
+        lines.add("     " + amounts(line));
+      }
     }
-    return pour;
-  }
-
-  /** Equally thick everywhere, so that a plate takes its share by its area. */
-  private String perPlate() {
-    List<EqualPlates> sizes = request.map(asked -> asked.kitchen().sizes()).orElse(List.of());
-    if (sizes.size() < 2) {
-      return GRAM.noted(recipe.pourKg()) + " on each level plate";
+    lines.add("   Cooked: " + PlainWords.afterColon(sheet.topUp()));
+    sheet.pour().forEach(step -> lines.add("   " + step));
+    Stream.concat(sheet.film().stream(), sheet.drying().stream())
+        .forEach(figure -> lines.add("     " + NAME.formatted(figure.name()) + figure.value()));
+    if (!sheet.byDate().isEmpty()) {
+      lines.add("   " + sheet.byDate());
     }
-    double kgPerM2 = recipe.pourKg() / recipe.casting().plate().areaM2();
-    return "on each level plate "
-        + sizes.stream()
-            .map(EqualPlates::plate)
-            .map(
-                plate ->
-                    Figures.whole(GRAM.of(kgPerM2 * plate.areaM2())) + " g (" + plate.size() + ")")
-            .distinct()
-            .collect(joining(", "));
+    sheet.limits().forEach(limit -> lines.add("   > " + limit));
+    sheet.warnings().forEach(warning -> lines.add("   ! " + warning));
   }
 
-  /** What the film will be like. */
-  public List<Figure> film() {
-    return List.of(
-        new Figure("feel", feel()),
-        figure("dry thickness", FilmProperty.DRY_THICKNESS, MILLIMETRE),
-        figure("strength", FilmProperty.TENSILE_STRENGTH, MEGAPASCAL),
-        figure("stretch at break", FilmProperty.ELONGATION, PERCENT),
-        new Figure(
-            "plasticiser",
-            RecipeWords.plasticiser(recipe.casting().composition().glycerolPerDryStarch())),
-        new Figure(
-            "paste",
-            "%s starch, %s dry solids, pH about %s"
-                .formatted(
-                    PERCENT.figure(recipe.casting().composition().dryStarch()),
-                    PERCENT.figure(recipe.casting().composition().drySolids()),
-                    Figures.two(recipe.film().acid().pastePh()))));
-  }
-
-  /** The feel against the wish, and the share of each feel, once. */
-  private String feel() {
-    Feel feel = recipe.film().feel();
-    String shares = PlainWords.sentence(recipe.film().feelChances());
-    if (wish().isEmpty()) {
-      return (PlainWords.word(feel) + ". " + shares).strip();
+  /** How each starch or blend is cooked, once. */
+  private static void addCooking(List<String> lines, List<RecipeSheet> sheets) {
+    Map<List<String>, Set<String>> starches = new LinkedHashMap<>();
+    for (RecipeSheet sheet : sheets) {
+      starches
+          .computeIfAbsent(sheet.cook(), none -> new LinkedHashSet<>())
+          .add(sheet.starchKinds());
     }
-    String wished = PlainWords.word(feel) + against(wish().get());
-    return shares.isEmpty() ? wished + "." : wished + ": " + PlainWords.afterColon(shares);
+    starches.forEach(
+        (steps, kinds) -> {
+          lines.add("");
+          lines.add("To cook it (" + String.join("; ", kinds) + " starch):");
+          steps.forEach(step -> lines.add("   " + step));
+        });
   }
 
-  private String against(Wish wish) {
-    if (wish.strengthPa().isPresent() || wish.elongation().isPresent()) {
-      return ", strength and stretch as wished in "
-          + PlanWords.chance(recipe.chances().wish())
-          + " likely cases";
-    }
-    Feel wished = wish.feel().orElseThrow();
-    return wished == recipe.film().feel()
-        ? ", as wished"
-        : " rather than " + PlainWords.word(wished);
-  }
-
-  private Figure figure(String name, FilmProperty property, ReaderUnit unit) {
-    return new Figure(name, PlainWords.unlessWithheld(recipe.film(), property, unit));
-  }
-
-  /** When it is ready. */
-  public List<Figure> drying() {
-    if (recipe.drying().verdict() == DryingVerdict.TOO_DAMP) {
-      return List.of(new Figure("in this room", "never; the air is too damp"));
-    }
-    List<Figure> figures = new ArrayList<>();
-    figures.add(figure("skin-dry, average", Spot.NOMINAL, Milestone.SKIN_DRY));
-    figures.add(figure("peelable, thick spot", Spot.THICK_SPOT, Milestone.PEELABLE));
-    figures.add(figure("dry through, thin edge", Spot.THIN_EDGE, Milestone.DRY_THROUGH));
-    figures.add(figure("dry through, thick spot", Spot.THICK_SPOT, Milestone.DRY_THROUGH));
-    return figures;
-  }
-
-  private Figure figure(String name, Spot spot, Milestone milestone) {
-    return new Figure(name, Spans.of(recipe.drying().at(spot).at(milestone).timeS()));
-  }
-
-  /** How likely by the date; empty without a date. */
-  public String byDate() {
-    if (recipe.chances().byDate().isEmpty()) {
-      return "";
-    }
-    return "Ready by your date, %s after the pour, in %s likely cases."
-        .formatted(
-            Spans.of(request.orElseThrow().byS().orElseThrow()),
-            PlanWords.chance(recipe.chances().byDate().getAsDouble()));
-  }
-
-  /** What keeps it from giving more. */
-  public List<String> limits() {
-    return recipe.limits().stream()
-        .map(PlanWords::sentence)
-        .flatMap(Optional::stream)
-        .limit(MOST_LIMITS)
-        .toList();
-  }
-
-  /** What may go wrong with this film. */
-  public List<String> warnings() {
-    List<String> warnings = new ArrayList<>(notes);
-    double sure = request.map(PlanRequest::sure).orElse(0.0);
-    if (!recipe.chances().asWished() && !recipe.goals().isEmpty()) {
-      warnings.add(
-          ("The balance is too coarse for such small amounts: rounded, the film is %s and not what"
-                  + " you asked for. Weigh out more at once, or use a finer balance.")
-              .formatted(PlainWords.word(recipe.film().feel())));
-    }
-    if (recipe.chances().byDate().isPresent()
-        && recipe.chances().byDate().getAsDouble() < sure - NOTICEABLE) {
-      warnings.add(
-          "Rounded to the balance, the date is less certain than you asked; pour a little less.");
-    }
-    switch (recipe.drying().verdict()) {
-      case NEVER_PEELABLE ->
-          warnings.add("In this room it stays too moist to peel; move it to drier air at the end.");
-      case MAY_STAY_SOFT ->
-          warnings.add(
-              "In this room it may stay too moist to peel; the times are those of"
-                  + " the likely cases in which it does not. Move it to drier air at the"
-                  + " end.");
-      case DRIES, TOO_DAMP -> {}
-    }
-    recipe.film().cautions().stream().map(PlainWords::word).forEach(warnings::add);
-    return warnings;
+  private static String amounts(PotLine line) {
+    return (NAME + "%8s  %8s  %s")
+        .formatted(line.name(), line.grams(), line.millilitres(), line.note())
+        .stripTrailing();
   }
 }

@@ -15,13 +15,16 @@ import starchfilm.numerics.units.Spans;
 import starchfilm.planning.Series;
 import starchfilm.planning.TrendPower;
 import starchfilm.planning.Varied;
+import starchfilm.report.TrialRows;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.AnswerTable;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
+import starchfilm.request.PlanQuestion;
 
 /** A series for a terminal: plain lines that need no colour. */
-public final class SeriesText {
+final class SeriesText {
   private static final String LINE = "%-14s %8s %8s %8s %8s %8s %8s %9s";
 
   private static final String SHOWS = "Will the difference show against the plates' own scatter?";
@@ -33,10 +36,9 @@ public final class SeriesText {
    *
    * @param series the series
    * @param remarks what was taken for granted, in sentences
-   * @param strips strips counted for each plate
    * @return lines; long sentences are not broken
    */
-  public static List<String> of(Series series, List<String> remarks, int strips) {
+  static List<String> of(Series series, List<String> remarks) {
     List<String> lines = new ArrayList<>();
     lines.add(head(series));
     lines.addAll(remarks);
@@ -49,7 +51,7 @@ public final class SeriesText {
     lines.addAll(order(series));
     lines.add("");
     lines.add(SHOWS);
-    lines.addAll(shows(series, strips));
+    lines.addAll(shows(series));
     lines.add("");
     lines.add(
         "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes one trial file per"
@@ -62,15 +64,33 @@ public final class SeriesText {
    * What a page says beside the sheets of the groups.
    *
    * @param series the series
-   * @param strips strips counted for each plate
    * @return sentences
    */
-  public static List<String> beside(Series series, int strips) {
+  static List<String> beside(Series series) {
     List<String> lines = new ArrayList<>(List.of(head(series)));
     lines.addAll(order(series));
     lines.add(SHOWS);
-    shows(series, strips).forEach(line -> lines.add(line.replaceFirst("^ *- ", "")));
+    shows(series).forEach(line -> lines.add(line.replaceFirst("^ *- ", "")));
     return lines;
+  }
+
+  /** A row a group. */
+  static AnswerTable table(Series series) {
+    AnswerTable table = new AnswerTable("series");
+    for (int i = 0; i < series.groups().size(); i++) {
+      Series.Group group = series.groups().get(i);
+      AnswerTable.Row row =
+          table
+              .row("group", group.name())
+              .put("order", series.order().indexOf(i) + 1)
+              .put("seed", String.valueOf(series.series().seed()))
+              .put("varied", series.series().what().words())
+              .put("varied_unit", series.series().what().unit())
+              .put("asked", group.asked())
+              .put("weighed", group.weighed());
+      TrialRows.put(row, group.recipe());
+    }
+    return table;
   }
 
   private static List<String> order(Series series) {
@@ -143,10 +163,9 @@ public final class SeriesText {
    * Whether the difference will show.
    *
    * @param series the series
-   * @param strips strips counted for each plate
    * @return a line a thing that can be measured, and how that is reckoned
    */
-  public static List<String> shows(Series series, int strips) {
+  static List<String> shows(Series series) {
     List<String> lines = new ArrayList<>();
     for (TrendPower power : series.shows()) {
       lines.add("  - " + sentence(power, series.series().platesEach()));
@@ -160,7 +179,7 @@ public final class SeriesText {
         strips per plate. Plates of one pot share the errors of its scale and cook, so comparing \
         them does not show those. Computed by the %s (recalled).\
         """
-            .formatted(strips, TrendPower.SOURCE.citation()));
+            .formatted(PlanQuestion.STRIPS_EACH, TrendPower.SOURCE.citation()));
     return lines;
   }
 

@@ -8,20 +8,20 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.Milestone;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.Awaited;
-import starchfilm.report.JsonText;
+import starchfilm.report.data.JsonText;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /** What to do now, for other programs: every name carries its unit; never is null or empty. */
-public final class TodayFile {
+final class TodayFile {
   private static final List<String> COLUMNS =
       Stream.of(
               Stream.of("file", "name", "plates", "need", "sentence", "look_from", "look_until"),
@@ -33,30 +33,24 @@ public final class TodayFile {
 
   private TodayFile() {}
 
-  /**
-   * As JSON.
-   *
-   * @param today what to do
-   * @param name how a plate's file is called
-   * @return one object
-   */
-  public static String json(Today today, Function<Standing, String> name) {
-    TodayView view = TodayView.of(today);
+  /** One object. */
+  static String json(TodaySheet sheet) {
+    Today today = sheet.today();
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "plates to look after");
     root.put("now", today.now().truncatedTo(ChronoUnit.MINUTES).toString());
-    root.put("headline", view.headline());
-    today.standings().stream().map(s -> plate(s, name)).forEach(root.putArray("plates")::add);
+    root.put("headline", sheet.headline());
+    today.standings().stream().map(TodayFile::plate).forEach(root.putArray("plates")::add);
     today.planned().forEach(trial -> root.withArray("planned").add(trial.name()));
-    view.questions().forEach(root.withArray("questions")::add);
+    sheet.questions().forEach(root.withArray("questions")::add);
     return JsonText.of(root);
   }
 
-  private static ObjectNode plate(Standing standing, Function<Standing, String> name) {
+  private static ObjectNode plate(Standing standing) {
     PlateNow now = new PlateNow(standing);
     double emptyKg = standing.emptyKg().orElse(0);
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("file", name.apply(standing));
+    node.put("file", PlainLine.of(standing.forecast().trial().file()));
     node.put("name", standing.forecast().trial().name());
     standing.plates().forEach(node.putArray("plates")::add);
     node.put("plates_poured", standing.of());
@@ -114,17 +108,11 @@ public final class TodayFile {
     return JsonText.rounded(G_PER_KG * kg);
   }
 
-  /**
-   * As a table.
-   *
-   * @param today what to do
-   * @param name how a plate's file is called
-   * @return one line a plate, with a head; line ends are a line feed
-   */
-  public static String csv(Today today, Function<Standing, String> name) {
+  /** A line a plate, with a head; line ends are a line feed. */
+  static String csv(Today today) {
     StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
     for (Standing standing : today.standings()) {
-      ObjectNode plate = plate(standing, name);
+      ObjectNode plate = plate(standing);
       Object[] cells = COLUMNS.stream().map(column -> cell(plate, column)).toArray();
       text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
     }

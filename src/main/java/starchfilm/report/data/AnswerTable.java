@@ -15,7 +15,6 @@ import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.ReaderUnit;
-import starchfilm.report.JsonText;
 import starchfilm.report.caution.Caution;
 
 /**
@@ -26,10 +25,10 @@ import starchfilm.report.caution.Caution;
  * which readings are doubted goes along: in JSON as lists, in CSV as lines after the table that
  * begin with {@code #}.
  */
-public final class DataSheet {
+public final class AnswerTable {
   /** Key, unit and meaning of each key, in the order of the table. */
   private static final Map<String, List<String>> KEYS =
-      PackedText.rows(DataSheet.class, "data-keys.txt", 3).stream()
+      PackedText.rows(AnswerTable.class, "data-keys.txt", 3).stream()
           .collect(
               Collectors.toMap(
                   row -> row.get(0), row -> row, (one, other) -> one, LinkedHashMap::new));
@@ -47,7 +46,7 @@ public final class DataSheet {
    *
    * @param what what it is, such as {@code plan}
    */
-  public DataSheet(String what) {
+  public AnswerTable(String what) {
     this.what = what;
   }
 
@@ -97,7 +96,7 @@ public final class DataSheet {
   }
 
   /** Says something beside the rows, such as what was assumed; nothing where it is empty. */
-  public DataSheet tell(String heading, List<String> sentences) {
+  public AnswerTable tell(String heading, List<String> sentences) {
     if (!sentences.isEmpty()) {
       told.put(
           heading,
@@ -110,12 +109,12 @@ public final class DataSheet {
   }
 
   /** Says what was assumed. */
-  public DataSheet assuming(List<String> assumptions) {
+  public AnswerTable assuming(List<String> assumptions) {
     return tell("assumptions", assumptions);
   }
 
   /** Says what to mind. */
-  public DataSheet cautioning(List<Caution> cautions) {
+  public AnswerTable cautioning(List<Caution> cautions) {
     return tell("cautions", cautions.stream().map(Caution::sentence).toList());
   }
 
@@ -130,7 +129,10 @@ public final class DataSheet {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", what);
     ObjectNode keys = root.putObject("keys");
-    columns().stream().map(DataSheet::base).distinct().forEach(key -> keys.put(key, meaning(key)));
+    columns().stream()
+        .map(AnswerTable::base)
+        .distinct()
+        .forEach(key -> keys.put(key, meaning(key)));
     if (rows.size() == 1) {
       putByName(root, rows.get(0));
     }

@@ -6,6 +6,8 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
@@ -13,28 +15,33 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.units.Figures;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
 /**
- * Something a notebook taught, the same for a terminal and for every page.
+ * What a notebook taught.
  *
- * @param head what it is about
- * @param lines what was learnt, a line a figure
+ * @param learnt what was learnt
  */
-public record LearntBlock(String head, List<String> lines) {
+public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   private static final String RANGES =
       "± is one standard deviation; a range holds 8 of 10 likely cases."
           + " What is not known yet keeps the textbook's range.";
 
   /**
-   * Everything that was learnt.
+   * Something that was learnt.
    *
-   * @param learnt what was learnt
-   * @return room by room, starch by starch, then pours and strips
+   * @param head what it is about
+   * @param lines what was learnt, a line a figure
    */
-  public static List<LearntBlock> figures(Learnt learnt) {
+  public record LearntBlock(String head, List<String> lines) {}
+
+  /** Everything that was learnt: room by room, starch by starch, then pours and strips. */
+  public List<LearntBlock> figures() {
     List<LearntBlock> blocks = new ArrayList<>();
     for (RoomLearnt room : learnt.rooms()) {
       List<String> lines = new ArrayList<>(List.of(from(room)));
@@ -49,7 +56,7 @@ public record LearntBlock(String head, List<String> lines) {
               factors(kind.factors())));
     }
     blocks.add(new LearntBlock("Your pours:", factors(learnt.pours())));
-    List<String> films = new ArrayList<>(learnt.films().stream().map(LearntBlock::film).toList());
+    List<String> films = new ArrayList<>(learnt.films().stream().map(LearntSheet::film).toList());
     if (!films.isEmpty()) {
       films.add("stiffness: not known; a strip pulled until it breaks does not show it");
     }
@@ -58,38 +65,30 @@ public record LearntBlock(String head, List<String> lines) {
     return told(blocks);
   }
 
-  /**
-   * What was learnt, how to read it, and what it does not rest on.
-   *
-   * @param learnt what was learnt
-   * @return block by block
-   */
-  public static List<LearntBlock> all(Learnt learnt) {
-    List<LearntBlock> blocks = new ArrayList<>(figures(learnt));
+  /** What was learnt, how to read it, and what it does not rest on. */
+  public List<LearntBlock> blocks() {
+    List<LearntBlock> blocks = new ArrayList<>(figures());
     blocks.add(new LearntBlock(RANGES, List.of()));
     blocks.addAll(
         told(
             List.of(
-                new LearntBlock(
-                    "Readings that look wrong, given little weight:",
-                    learnt.doubted().stream().map(DoubtedReading::sentence).toList()),
-                new LearntBlock(
-                    "Left out:",
-                    learnt.leftOut().stream()
-                        .map(left -> left.file() + ": " + left.reason())
-                        .toList()))));
+                new LearntBlock("Readings that look wrong, given little weight:", doubted()),
+                new LearntBlock("Left out:", leftOut()))));
     return blocks;
   }
 
-  /**
-   * All of it for a terminal.
-   *
-   * @param learnt what was learnt
-   * @return lines; long sentences are not broken, lines of a list begin with blanks
-   */
-  public static List<String> text(Learnt learnt) {
+  private List<String> doubted() {
+    return learnt.doubted().stream().map(DoubtedReading::sentence).toList();
+  }
+
+  private List<String> leftOut() {
+    return learnt.leftOut().stream().map(left -> left.file() + ": " + left.reason()).toList();
+  }
+
+  @Override
+  public List<String> lines() {
     List<String> lines = new ArrayList<>();
-    for (LearntBlock block : all(learnt)) {
+    for (LearntBlock block : blocks()) {
       if (!lines.isEmpty()) {
         lines.add("");
       }
@@ -97,6 +96,46 @@ public record LearntBlock(String head, List<String> lines) {
       block.lines().forEach(line -> lines.add("  " + line));
     }
     return lines;
+  }
+
+  /** A row a factor. */
+  @Override
+  public AnswerTable table() {
+    AnswerTable table = new AnswerTable("learn");
+    for (RoomLearnt room : learnt.rooms()) {
+      AnswerTable.Row row =
+          table
+              .row("room", room.name())
+              .put("plates", room.plates())
+              .put("weighings", room.weighings());
+      room.logDryingTime().ifPresent(log -> row.put("drying_time_pct", Band.exp(log)));
+      room.factors().forEach(one -> factor(table.row("room", room.name()), one));
+    }
+    for (KindLearnt kind : learnt.kinds()) {
+      for (ParameterLearnt one : kind.factors()) {
+        factor(table.row("starch", kind.kind().tradeName()).put("plates", kind.plates()), one);
+      }
+    }
+    learnt.pours().forEach(one -> factor(table.row("hand", ""), one));
+    for (FilmLearnt film : learnt.films()) {
+      table
+          .row("strips", film.starch())
+          .put("property", FileWord.of(film.property()))
+          .put("strips", film.strips())
+          .put("textbook_times", Band.exp(film.logFactor()));
+    }
+    return table.tell("doubted", doubted()).tell("left_out", leftOut());
+  }
+
+  private static void factor(AnswerTable.Row row, ParameterLearnt one) {
+    UncertainParameter factor = one.factor();
+    Estimate deviation = new Estimate(one.deviation(), one.sd());
+    row.put("factor", FileWord.of(factor));
+    if (factor.isLogNormal()) {
+      row.put("textbook_times", Band.exp(deviation));
+    } else {
+      row.put("offset", Band.of(deviation));
+    }
   }
 
   /**

@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.data;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;

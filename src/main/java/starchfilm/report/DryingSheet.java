@@ -11,28 +11,40 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.Sheet;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 
-/** A drying forecast for a terminal: plain lines that need no colour. */
-public final class DryingText {
+/**
+ * When one plate is dry.
+ *
+ * @param analysis the trial
+ * @param learnt what its forecast rests on beside its own recipe, room and weighings
+ * @param assumptions what was taken for granted of what was typed, a sentence each
+ * @param width characters of the terminal, 40 or more: table and curve fit into it
+ */
+public record DryingSheet(
+    TrialAnalysis analysis, List<String> learnt, List<String> assumptions, int width)
+    implements Sheet {
   private static final String FIRST_COLUMN = "%-11s ";
   private static final String COLUMN = "%-22s ";
   private static final int TABLE_WIDTH = 78;
 
-  private DryingText() {}
+  @Override
+  public String json() {
+    return DryingFile.json(analysis.forecast(), assumptions);
+  }
 
-  /**
-   * The whole forecast.
-   *
-   * @param analysis the trial
-   * @param width characters of the terminal, 40 or more: table and curve fit into it
-   * @return lines; long sentences are not broken
-   */
-  public static List<String> of(TrialAnalysis analysis, int width) {
+  @Override
+  public String csv() {
+    return DryingFile.csv(analysis.forecast(), assumptions);
+  }
+
+  @Override
+  public List<String> lines() {
     TrialForecast forecast = analysis.forecast();
     Trial trial = forecast.trial();
     PourFigure pour = PourFigure.of(forecast, PourFigure.tallestM(List.of(forecast)));
@@ -51,7 +63,7 @@ public final class DryingText {
     Headline.takenIn(forecast).ifPresent(lines::add);
     forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
     lines.add("");
-    lines.addAll(table(milestones, width));
+    lines.addAll(table(milestones));
     lines.add("");
     milestones.rows().forEach(row -> lines.add(row.name() + ": " + row.meaning() + "."));
     milestones.scaleTest().ifPresent(lines::add);
@@ -97,10 +109,12 @@ public final class DryingText {
       lines.add(TrialView.LOG_ENDS_EARLY);
     }
     Cautions.of(forecast).forEach(caution -> lines.add("! " + caution.sentence()));
+    lines.addAll(learnt);
+    lines.addAll(assumptions);
     return lines;
   }
 
-  private static List<String> table(MilestoneTable table, int width) {
+  private List<String> table(MilestoneTable table) {
     List<String> lines = new ArrayList<>();
     if (width < TABLE_WIDTH) {
       for (MilestoneTable.Row row : table.rows()) {

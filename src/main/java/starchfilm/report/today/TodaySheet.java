@@ -9,6 +9,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.report.Awaited;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
@@ -18,20 +19,15 @@ import starchfilm.today.Today;
  * What to do now, in words and as one picture.
  *
  * @param today what to do
- * @param plates the plates, the most urgent first
+ * @param learnt whether the forecasts are corrected for their rooms, a sentence a room
  */
-public record TodayView(Today today, List<PlateNow> plates) {
+public record TodaySheet(Today today, List<String> learnt) implements Sheet {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, H:mm", Locale.ENGLISH);
 
-  /**
-   * Puts it into words.
-   *
-   * @param today what to do
-   * @return the view
-   */
-  public static TodayView of(Today today) {
-    return new TodayView(today, today.standings().stream().map(PlateNow::new).toList());
+  /** The plates, the most urgent first. */
+  public List<PlateNow> plates() {
+    return today.standings().stream().map(PlateNow::new).toList();
   }
 
   /** The moment. */
@@ -46,17 +42,17 @@ public record TodayView(Today today, List<PlateNow> plates) {
 
   /** What may hurt whoever does it. */
   public List<Caution> cautions() {
-    return plates.stream().flatMap(plate -> plate.cautions().stream()).distinct().toList();
+    return plates().stream().flatMap(plate -> plate.cautions().stream()).distinct().toList();
   }
 
   /** How many plates need somebody, or when the next look is. */
   public String headline() {
     int need =
-        plates.stream()
+        plates().stream()
             .filter(plate -> !plate.isWaiting())
             .mapToInt(plate -> plate.standing().plates().size())
             .sum();
-    if (plates.isEmpty()) {
+    if (today.standings().isEmpty()) {
       return "No plate is drying.";
     }
     if (need > 0) {
@@ -80,15 +76,21 @@ public record TodayView(Today today, List<PlateNow> plates) {
         .toList();
   }
 
-  /**
-   * As lines for a terminal.
-   *
-   * @return a line a thought, not yet broken
-   */
+  @Override
+  public String json() {
+    return TodayFile.json(this);
+  }
+
+  @Override
+  public String csv() {
+    return TodayFile.csv(today);
+  }
+
+  @Override
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(moment() + ". " + headline());
-    for (PlateNow plate : plates) {
+    for (PlateNow plate : plates()) {
       lines.add("");
       lines.add(plate.sentence());
       lines.add("  " + plate.waterLeft() + "; look " + plate.look() + ".");
@@ -117,6 +119,7 @@ public record TodayView(Today today, List<PlateNow> plates) {
     }
     lines.addAll(questions());
     cautions().forEach(caution -> lines.add("! " + caution.sentence()));
+    lines.addAll(learnt);
     return lines;
   }
 }

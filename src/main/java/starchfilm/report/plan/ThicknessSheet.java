@@ -7,7 +7,7 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import starchfilm.casting.trial.Trial;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.forecast.Oddity;
 import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.Spans;
@@ -15,38 +15,65 @@ import starchfilm.planning.PourThickness;
 import starchfilm.planning.PourThickness.DateReach;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessRequest;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.Sheet;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
+import starchfilm.request.ThicknessQuestion;
 
-/** How thick to pour, for a terminal: plain lines that need no colour. */
-public final class ThicknessText {
-  private ThicknessText() {}
-
-  /**
-   * Whether any pour meets the date.
-   *
-   * @param answer the answer
-   * @return false where even the thinnest is too late
-   */
-  public static boolean isAnyFound(ThicknessAnswer answer) {
+/**
+ * How thick to pour.
+ *
+ * @param question what was asked
+ * @param answer how thick
+ */
+public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
+    implements Sheet.OfRows {
+  /** Whether any pour meets the date; false where even the thinnest is too late. */
+  public boolean isAnyFound() {
     return answer.pours().stream().anyMatch(pour -> pour.reach() != DateReach.TOO_SOON);
   }
 
-  /**
-   * The whole answer.
-   *
-   * @param answer how thick
-   * @param trial what is poured; how thick it is poured is not used
-   * @return lines; long sentences are not broken
-   */
-  public static List<String> of(ThicknessAnswer answer, Trial trial) {
+  /** The cautions it calls for. */
+  public List<Caution> cautions() {
+    return Cautions.of(question.trial().recipe(), answer.request().casting().place());
+  }
+
+  @Override
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>(said());
+    lines.addAll(question.assumptions());
+    cautions().forEach(caution -> lines.add("! " + caution.sentence()));
+    return lines;
+  }
+
+  /** A row a share of the likely cases. */
+  @Override
+  public AnswerTable table() {
+    AnswerTable table = new AnswerTable("thickness");
+    for (PourThickness pour : answer.pours()) {
+      table
+          .row("pour", "")
+          .put("sure_pct", pour.sure())
+          .put("reach", FileWord.of(pour.reach()))
+          .put("wet_thickness_mm", pour.wetThicknessM())
+          .put("pour_g", pour.pourKg())
+          .put("dry_thickness_um", pour.dryThicknessM());
+    }
+    return table.assuming(question.assumptions()).cautioning(cautions());
+  }
+
+  /** The answer alone, in sentences. */
+  public List<String> said() {
     ThicknessRequest request = answer.request();
     List<String> lines = new ArrayList<>();
     Stream.concat(
-            Oddity.of(trial).stream()
+            Oddity.of(question.trial()).stream()
                 .filter(
                     odd ->
                         !(odd instanceof Oddity.TooLittlePaste || odd instanceof Oddity.TooThin)),
@@ -67,7 +94,7 @@ public final class ThicknessText {
     lines.add("");
     answer.pours().forEach(pour -> lines.add(line(pour)));
     lines.add("");
-    if (isAnyFound(answer)) {
+    if (isAnyFound()) {
       lines.add(
           "The last of these is dry through in %s; the film %s."
               .formatted(
@@ -75,7 +102,7 @@ public final class ThicknessText {
     } else {
       lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }
-    lines.addAll(limits(answer));
+    lines.addAll(limits());
     return lines;
   }
 
@@ -94,7 +121,7 @@ public final class ThicknessText {
     return "in " + PlanWords.chance(pour.sure()) + " likely cases: " + found;
   }
 
-  private static List<String> limits(ThicknessAnswer answer) {
+  private List<String> limits() {
     return List.of(
         ("Starch in the paste %s: it settles below %s and does not level above %s (critical and"
                 + " cast concentrations, recalled handbook figures; the upper limit is judged).")

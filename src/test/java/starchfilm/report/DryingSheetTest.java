@@ -6,11 +6,12 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class DryingTextTest {
+class DryingSheetTest {
   @ParameterizedTest
   @ValueSource(ints = {40, 60, 80, 92})
   void tableAndCurveFitTheTerminal(int width) {
-    List<String> lines = DryingText.of(new SampleTrial().analysis(), width);
+    List<String> lines =
+        new DryingSheet(new SampleTrial().analysis(), List.of(), List.of(), width).lines();
 
     assertThat(lines.stream().filter(line -> line.matches(" *[0-9.]* *[|+].*| .*thick spot.*")))
         .isNotEmpty()

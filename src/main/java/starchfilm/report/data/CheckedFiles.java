@@ -1,0 +1,43 @@
+package starchfilm.report.data;
+
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.notebook.Notebook;
+
+/** What is wrong with files, for other programs. */
+public final class CheckedFiles {
+  private CheckedFiles() {}
+
+  /** A row a fault or notice, and one a sound trial. */
+  public static AnswerTable table(Notebook notebook) {
+    AnswerTable table = new AnswerTable("check");
+    for (Trial trial : notebook.trials()) {
+      table
+          .row("trial", trial.name())
+          .put("file", String.valueOf(trial.file()))
+          .put("remarks", "sound");
+    }
+    for (Fault fault : notebook.faults()) {
+      at(table.row("fault", ""), fault.file(), fault.place())
+          .put("given", fault.given())
+          .put("allowed", fault.allowed())
+          .put("mend", fault.mend());
+    }
+    for (Notice notice : notebook.notices()) {
+      at(table.row("notice", ""), notice.file(), notice.place()).put("remarks", notice.text());
+    }
+    return table;
+  }
+
+  private static AnswerTable.Row at(AnswerTable.Row row, String file, Place place) {
+    if (place.line() > 0) {
+      row.put("line", place.line());
+    }
+    if (place.column() > 0) {
+      row.put("column", place.column());
+    }
+    return row.put("file", file).put("field", place.path());
+  }
+}
