@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import starchfilm.advice.NextTrialSearch.Suspected;
+import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -104,7 +107,8 @@ public final class Adviser {
    */
   public Optional<NotebookAdvice> over(List<TrialForecast> forecasts) {
     List<Trial> notebook = forecasts.stream().map(TrialForecast::trial).toList();
-    return best(forecasts)
+    return best(forecasts).stream()
+        .mapToObj(forecasts::get)
         .map(
             best ->
                 NotebookAdvice.of(
@@ -113,24 +117,27 @@ public final class Adviser {
                     best.trial().seen().faults().isEmpty()
                         ? nextTrials.sooner(best, notebook)
                         : after(best, notebook).next(),
-                    Taught.by(forecasts)));
+                    Taught.by(forecasts)))
+        .findFirst();
   }
 
   /**
    * The trial to go on from: the best rated; of equals the one with fewest faults, then the last.
    *
    * @param forecasts the trials with their forecasts, in the order of the notebook
-   * @return one of them; empty where no plate has a history
+   * @return its place among them, from 0; empty where no plate has a history
    */
-  public static Optional<TrialForecast> best(List<TrialForecast> forecasts) {
-    Comparator<TrialForecast> byRating =
-        Comparator.comparingInt(each -> each.trial().seen().rating().orElse(0));
-    Comparator<TrialForecast> order =
-        byRating.thenComparing(
-            Comparator.comparingInt((TrialForecast each) -> -each.trial().seen().faults().size()));
-    return forecasts.stream()
-        .filter(each -> each.trial().hasHistory())
-        .reduce((one, later) -> order.compare(later, one) >= 0 ? later : one);
+  public static OptionalInt best(List<TrialForecast> forecasts) {
+    Comparator<Observations> order =
+        Comparator.comparingInt((Observations seen) -> seen.rating().orElse(0))
+            .thenComparingInt(seen -> -seen.faults().size());
+    return IntStream.range(0, forecasts.size())
+        .filter(each -> forecasts.get(each).trial().hasHistory())
+        .reduce(
+            (one, later) ->
+                order.compare(forecasts.get(later).seen(), forecasts.get(one).seen()) >= 0
+                    ? later
+                    : one);
   }
 
   /**

@@ -26,14 +26,14 @@ record Diagnosing(RuleBook book) {
   Diagnosis of(FaultContext scene) {
     Map<Cause, Suspicion> found = new EnumMap<>(Cause.class);
     Set<String> notNoted = new LinkedHashSet<>();
-    Set<Measure> measures = new HashSet<>();
+    Set<String> measures = new HashSet<>();
     for (Rule rule : book.rulesFor(scene.fault().kind(), scene.fault().where())) {
       if (rule.heldAgainst().needsTime() && scene.seenAtS().isEmpty()) {
         notNoted.add("when it was seen");
         continue;
       }
       if (rule.heldAgainst().isOfModel()) {
-        measures.add(rule.heldAgainst());
+        measures.add(rule.heldAgainst().name());
       }
       CauseReading reading = rule.read(scene);
       if (reading.told()) {
@@ -77,10 +77,10 @@ record Diagnosing(RuleBook book) {
   }
 
   /** What the model says of the worst of the measures. */
-  private String model(FaultContext scene, Set<Measure> measures) {
+  private String model(FaultContext scene, Set<String> measures) {
     Optional<Measure> worst =
         book.measures().stream()
-            .filter(measures::contains)
+            .filter(measure -> measures.contains(measure.name()))
             .max(Comparator.comparingDouble(measure -> measure.trouble(scene)));
     if (worst.isEmpty()) {
       return "The model does not compute this; the causes rest on common practice.";

@@ -37,7 +37,7 @@ record Measure(
 
   /** Whether the model computes it. */
   boolean isOfModel() {
-    return !equals(OWN_FIGURE);
+    return !name.equals(OWN_FIGURE.name);
   }
 
   /** The figure in a sentence, a clause. */

@@ -101,14 +101,14 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
 
   /** What the steps do to the measures that the causes they answer were held against. */
   private List<String> aims(NextTrialSearch.State found, List<Suspected> suspected) {
-    Set<Measure> told = new HashSet<>();
+    Set<String> told = new HashSet<>();
     List<String> aims = new ArrayList<>();
     for (int i = 0; i < suspected.size(); i++) {
       FaultContext before = suspected.get(i).scene();
       FaultContext after = found.scenes().get(i);
       for (Suspicion suspicion : suspected.get(i).suspicions()) {
         Measure measure = suspicion.rule().heldAgainst();
-        if (measure.isOfModel() && answered(suspicion, found.steps()) && told.add(measure)) {
+        if (measure.isOfModel() && answered(suspicion, found.steps()) && told.add(measure.name())) {
           aims.add(measure.moved(before, after));
         }
       }

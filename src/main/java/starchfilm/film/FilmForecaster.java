@@ -2,9 +2,9 @@ package starchfilm.film;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
@@ -182,15 +182,18 @@ public final class FilmForecaster {
 
   private List<Source> sources(
       EquilibriumMoisture rest, List<FilmInfluence> acting, List<FilmCaution> cautions) {
-    Set<Source> sources = new LinkedHashSet<>();
-    sources.addAll(rest.sources());
-    sources.add(DryThickness.SOURCE);
-    rules.all().forEach(rule -> sources.addAll(rule.sources()));
-    sources.addAll(workmanship.sources());
-    acting.forEach(influence -> sources.addAll(influence.sources()));
-    sources.add(FeelInTheHand.SOURCE);
-    cautions.forEach(caution -> sources.add(caution.source()));
-    return List.copyOf(sources);
+    Map<String, Source> cited = new LinkedHashMap<>();
+    Stream.of(
+            rest.sources().stream(),
+            Stream.of(DryThickness.SOURCE),
+            rules.all().stream().flatMap(rule -> rule.sources().stream()),
+            workmanship.sources().stream(),
+            acting.stream().flatMap(influence -> influence.sources().stream()),
+            Stream.of(FeelInTheHand.SOURCE),
+            cautions.stream().map(FilmCaution::source))
+        .flatMap(sources -> sources)
+        .forEach(source -> cited.putIfAbsent(source.citation(), source));
+    return List.copyOf(cited.values());
   }
 
   private static boolean shows(FilmInfluence influence, FilmState film) {

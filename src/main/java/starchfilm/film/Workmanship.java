@@ -51,7 +51,7 @@ public record Workmanship(double factor, double bandWidening) {
 
   /** Where this workmanship comes from; empty for the laboratory's. */
   List<Source> sources() {
-    return equals(LABORATORY) ? List.of() : List.of(HOME_SOURCE);
+    return factor == 1 && bandWidening == 1 ? List.of() : List.of(HOME_SOURCE);
   }
 
   private static boolean acts(FilmProperty property) {

@@ -4,13 +4,11 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.casting.trial.PullTest;
+import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
-import starchfilm.casting.trial.Weighing;
 import starchfilm.learning.summary.LeftOut;
 
 /**
@@ -21,29 +19,21 @@ import starchfilm.learning.summary.LeftOut;
  * @param copies the others, each with the file it repeats
  */
 record Copies(List<Trial> once, List<LeftOut> copies) {
-  /** What makes a plate the same. */
-  private record PlateFingerprint(
-      Optional<LocalDateTime> pouredAt, List<Weighing> weighings, List<PullTest> pulls) {
-    static PlateFingerprint of(Trial trial) {
-      return new PlateFingerprint(trial.pouredAt(), trial.seen().weighings(), trial.seen().pulls());
-    }
-
-    boolean isMeasured() {
-      return !(weighings.isEmpty() && pulls.isEmpty());
-    }
-  }
-
   static Copies among(Path folder, List<Trial> trials) {
-    Map<PlateFingerprint, Trial> first = new LinkedHashMap<>();
-    trials.stream()
-        .sorted(Comparator.comparingInt((Trial trial) -> trial.file().getNameCount()))
-        .forEach(trial -> first.putIfAbsent(PlateFingerprint.of(trial), trial));
+    Map<Optional<LocalDateTime>, List<Trial>> sameTime =
+        trials.stream()
+            .filter(Copies::isMeasured)
+            .sorted(Comparator.comparingInt(trial -> trial.file().getNameCount()))
+            .collect(Collectors.groupingBy(Trial::pouredAt));
     List<Trial> once = new ArrayList<>();
     List<LeftOut> copies = new ArrayList<>();
     for (Trial trial : trials) {
-      PlateFingerprint plate = PlateFingerprint.of(trial);
-      Trial original = first.getOrDefault(plate, trial);
-      if (original.file().equals(trial.file()) || !plate.isMeasured()) {
+      Trial original =
+          sameTime.getOrDefault(trial.pouredAt(), List.of()).stream()
+              .filter(other -> isSamePlate(other, trial))
+              .findFirst()
+              .orElse(trial);
+      if (original.file().equals(trial.file())) {
         once.add(trial);
       } else {
         copies.add(
@@ -53,5 +43,15 @@ record Copies(List<Trial> once, List<LeftOut> copies) {
       }
     }
     return new Copies(once, copies);
+  }
+
+  private static boolean isMeasured(Trial trial) {
+    return !(trial.seen().weighings().isEmpty() && trial.seen().pulls().isEmpty());
+  }
+
+  private static boolean isSamePlate(Trial one, Trial other) {
+    return one.file().equals(other.file())
+        || one.seen().weighings().equals(other.seen().weighings())
+            && one.seen().pulls().equals(other.seen().pulls());
   }
 }

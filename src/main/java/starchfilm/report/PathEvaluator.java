@@ -29,6 +29,11 @@ import org.thymeleaf.standard.expression.StandardExpressionExecutionContext;
  */
 final class PathEvaluator implements IStandardVariableExpressionEvaluator {
   private record Call(Class<?> owner, String name, List<? extends Class<?>> arguments) {
+    /** A record compares by method handles that are spun when it first does; a list does not. */
+    private List<Object> key() {
+      return List.of(owner, name, arguments);
+    }
+
     /** Whether a method can be called like this. */
     private boolean fits(Method method) {
       List<Class<?>> taken =
@@ -40,7 +45,7 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
   }
 
   private final Map<String, TemplatePath> paths = new ConcurrentHashMap<>();
-  private final Map<Call, Method> accessors = new ConcurrentHashMap<>();
+  private final Map<List<Object>, Method> accessors = new ConcurrentHashMap<>();
 
   @Override
   public @Nullable Object evaluate(
@@ -73,10 +78,9 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
   }
 
   private @Nullable Object call(Object owner, String name, Object[] arguments) {
-    Method accessor =
-        accessors.computeIfAbsent(
-            new Call(visible(owner), name, Arrays.stream(arguments).map(Object::getClass).toList()),
-            PathEvaluator::find);
+    Call call =
+        new Call(visible(owner), name, Arrays.stream(arguments).map(Object::getClass).toList());
+    Method accessor = accessors.computeIfAbsent(call.key(), key -> find(call));
     try {
       return accessor.invoke(owner, arguments);
     } catch (InvocationTargetException thrown) {

@@ -202,10 +202,10 @@ class TaughtTest {
     TrialForecast twoFaults = rated(4, FaultKind.CURLED, FaultKind.STICKY);
     TrialForecast alike = rated(4, FaultKind.CLOUDY);
 
-    assertThat(Adviser.best(List.of(oneFault, poor))).containsSame(oneFault);
-    assertThat(Adviser.best(List.of(oneFault, twoFaults))).containsSame(oneFault);
-    assertThat(Adviser.best(List.of(twoFaults, oneFault))).containsSame(oneFault);
-    assertThat(Adviser.best(List.of(oneFault, alike))).containsSame(alike);
+    assertThat(Adviser.best(List.of(oneFault, poor))).hasValue(0);
+    assertThat(Adviser.best(List.of(oneFault, twoFaults))).hasValue(0);
+    assertThat(Adviser.best(List.of(twoFaults, oneFault))).hasValue(1);
+    assertThat(Adviser.best(List.of(oneFault, alike))).hasValue(1);
   }
 
   private static TrialForecast rated(int rating, FaultKind... faults) {

@@ -44,6 +44,12 @@ public record Trial(
     notRecorded = List.copyOf(notRecorded);
   }
 
+  /** Of the file alone: a trial serves as a key, and may hold months of readings of a room. */
+  @Override
+  public int hashCode() {
+    return file.hashCode();
+  }
+
   /**
    * The trial as far as it can have happened.
    *

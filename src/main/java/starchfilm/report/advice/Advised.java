@@ -67,7 +67,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
             .boxed()
             .toList();
     List<Integer> latest = poured.subList(Math.max(0, poured.size() - MOST), poured.size());
-    OptionalInt best = Adviser.best(trials).stream().mapToInt(trials::indexOf).findFirst();
+    OptionalInt best = Adviser.best(trials);
     ForkJoinTask<Optional<NotebookAdvice>> over =
         ForkJoinPool.commonPool()
             .submit(
