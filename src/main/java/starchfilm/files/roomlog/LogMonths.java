@@ -1,21 +1,26 @@
 package starchfilm.files.roomlog;
 
 import java.text.Normalizer;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import starchfilm.files.amount.MonthNames;
 
 /** Dates with the month as a word, in English, German, French, Spanish, Italian or Portuguese. */
 final class LogMonths {
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
-  private static final Pattern WEEKDAY = Pattern.compile("^\\p{L}{2,10}\\.?,?\\s+(?=\\d|\\p{L})");
-  private static final Pattern DAY_FIRST =
-      Pattern.compile(
-          "(\\d{1,2})(?:st|nd|rd|th|er|\\.|\u00BA)?[\\s/-]*(?:de |of )?(\\p{L}{3,10})\\.?"
-              + "[\\s,/-]*(?:de |del )?(\\d{4}|\\d{2})(\\D.*)");
-  private static final Pattern MONTH_FIRST =
-      Pattern.compile("(\\p{L}{3,10})\\.?\\s*(\\d{1,2})(?:st|nd|rd|th)?,?\\s+(\\d{4})(\\D.*)");
+
+  /** The ways of writing a day, perhaps behind the day of the week, and in front of an hour. */
+  private static final List<Pattern> WAYS =
+      Stream.of(
+              "(?<day>\\d{1,2})(?:st|nd|rd|th|er|\\.|\u00BA)?[\\s/-]*(?:de |of )?"
+                  + MonthNames.PATTERN
+                  + "\\.?[\\s,/-]*(?:de |del )?(?<year>\\d{4}|\\d{2})",
+              MonthNames.PATTERN + "\\.?\\s*(?<day>\\d{1,2})(?:st|nd|rd|th)?,?\\s+(?<year>\\d{4})")
+          .map(date -> Pattern.compile("(?:\\p{L}{2,10}\\.?,?\\s+)?" + date + "(?<hour>\\D.*)"))
+          .toList();
 
   private LogMonths() {}
 
@@ -25,24 +30,17 @@ final class LogMonths {
       return text;
     }
     String plain = plain(text);
-    Matcher dayFirst = DAY_FIRST.matcher(plain);
-    Matcher monthFirst = MONTH_FIRST.matcher(plain);
-    if (!dayFirst.matches() && !monthFirst.matches()) {
-      String rest = WEEKDAY.matcher(plain).replaceFirst("");
-      dayFirst = DAY_FIRST.matcher(rest);
-      monthFirst = MONTH_FIRST.matcher(rest);
-    }
-    if (dayFirst.matches()) {
-      return numbered(text, dayFirst, 1, 2);
-    }
-    return monthFirst.matches() ? numbered(text, monthFirst, 2, 1) : text;
+    return WAYS.stream()
+        .map(way -> way.matcher(plain))
+        .filter(Matcher::matches)
+        .findFirst()
+        .map(LogMonths::dayFirst)
+        .orElse(text);
   }
 
-  private static String numbered(String text, Matcher date, int day, int month) {
-    int number = MonthNames.number(date.group(month));
-    return number == 0
-        ? text
-        : date.group(day) + "." + number + "." + date.group(3) + date.group(4);
+  private static String dayFirst(Matcher date) {
+    int month = MonthNames.number(date.group("month"));
+    return date.group("day") + "." + month + "." + date.group("year") + date.group("hour");
   }
 
   /** Small letters without accents. */
