@@ -16,42 +16,38 @@ final class SyntaxAdvice {
   private static final int LONGEST_WORD = 30;
   private static final int LOOK_BACK = 100;
   private static final List<Slip> SLIPS =
-      PackedText.of(SyntaxAdvice.class, "slips.words")
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(line -> line.split(" => ", -1))
-          .map(parts -> new Slip(Pattern.compile(parts[0]), parts[1], parts[2]))
+      PackedText.rows(SyntaxAdvice.class, "slips.words", 3).stream()
+          .map(row -> new Slip(row.get(0), row.get(1), Pattern.compile(row.get(2))))
           .toList();
 
   /**
    * A slip that writers of JSON make.
    *
-   * @param there what ends where the text is no JSON any more
    * @param given what it is, see the table
    * @param mend what to do
+   * @param there what ends where the text is no JSON any more
    */
-  private record Slip(Pattern there, String given, String mend) {}
+  private record Slip(String given, String mend, Pattern there) {}
 
   private SyntaxAdvice() {}
 
   static UnreadableFileException tooMuch(StreamConstraintsException e) {
     String reason = e.getOriginalMessage().toLowerCase(Locale.ROOT);
-    String given;
-    String allowed;
     if (reason.contains("nesting depth")) {
-      given = "fields nested too deep";
-      allowed = "at most " + LocatedReader.MAX_DEPTH + " levels";
-    } else if (reason.contains("number")) {
-      given = "a number that is too long";
-      allowed = "at most " + LocatedReader.MAX_NUMBER_LENGTH + " digits";
-    } else if (reason.contains("name")) {
-      given = "a field name that is too long";
-      allowed = "at most " + LocatedReader.MAX_NAME_LENGTH + " characters";
-    } else {
-      given = "a text that is too long";
-      allowed = "at most " + LocatedReader.MAX_TEXT_LENGTH + " characters";
+      return tooMuch(e, "fields nested too deep", LocatedReader.MAX_DEPTH + " levels");
     }
-    return at(e.getLocation(), given, allowed, "shorten it");
+    if (reason.contains("number")) {
+      return tooMuch(e, "a number that is too long", LocatedReader.MAX_NUMBER_LENGTH + " digits");
+    }
+    boolean isName = reason.contains("name");
+    int most = isName ? LocatedReader.MAX_NAME_LENGTH : LocatedReader.MAX_TEXT_LENGTH;
+    return tooMuch(
+        e, (isName ? "a field name" : "a text") + " that is too long", most + " characters");
+  }
+
+  private static UnreadableFileException tooMuch(
+      StreamConstraintsException e, String given, String most) {
+    return at(e.getLocation(), given, "at most " + most, "shorten it");
   }
 
   static UnreadableFileException notJson(JsonProcessingException e, String text) {
