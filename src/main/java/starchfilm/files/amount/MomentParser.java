@@ -13,8 +13,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads moments as people type them, against a clock and its time zone. */
-public final class MomentParser {
+/**
+ * Reads moments as people type them, against a clock and its time zone.
+ *
+ * @param clock what time it is now, and in which zone
+ */
+public record MomentParser(Clock clock) {
   private static final String LASTING = "a time such as +6h or 2026-04-02T18:30";
   private static final String TYPED =
       "a time such as +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or"
@@ -34,17 +38,6 @@ public final class MomentParser {
 
   /** How far two devices' clocks may differ. */
   private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
-
-  private final Clock clock;
-
-  /**
-   * Reads moments against a clock.
-   *
-   * @param clock what time it is now, and in which zone
-   */
-  public MomentParser(Clock clock) {
-    this.clock = clock;
-  }
 
   /**
    * Reads a moment that means the same whenever it is read, as a file needs it.

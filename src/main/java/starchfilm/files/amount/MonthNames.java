@@ -8,7 +8,8 @@ public final class MonthNames {
   private static final Map<String, String> NUMBERS = Synonyms.packed("months.words");
 
   /** The group {@code month} of a regular expression: a name in small letters without accents. */
-  public static final String PATTERN = "(?<month>(?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";
+  public static final String PATTERN =
+      "(?<month>(?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";
 
   private MonthNames() {}
 

@@ -84,7 +84,12 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
    * @throws MistypedException where it could be two days, or none of the calendar
    */
   static Optional<SpokenTime> of(String typed, LocalDateTime now, boolean coming) {
-    return new TimeReader(typed, now, coming).read();
+    String plain =
+        Normalizer.normalize(typed.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+            .replaceAll("\\p{M}", "")
+            .replaceFirst("(?<=\\d)t(?=\\d)", " ")
+            .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1");
+    return new TimeReader(typed, now, coming, new Rest(plain)).read();
   }
 
   /**
@@ -108,24 +113,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
   }
 
   /** A text that is taken apart. */
-  private static final class TimeReader {
-    private final String typed;
-    private final LocalDateTime now;
-    private final boolean coming;
-    private final Rest rest;
-
-    TimeReader(String typed, LocalDateTime now, boolean coming) {
-      this.typed = typed;
-      this.now = now;
-      this.coming = coming;
-      this.rest =
-          new Rest(
-              Normalizer.normalize(typed.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-                  .replaceAll("\\p{M}", "")
-                  .replaceFirst("(?<=\\d)t(?=\\d)", " ")
-                  .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1"));
-    }
-
+  private record TimeReader(String typed, LocalDateTime now, boolean coming, Rest rest) {
     Optional<SpokenTime> read() {
       if (FRENCH_HOUR.matcher(rest.text()).matches()) {
         return Optional.empty();

@@ -17,13 +17,7 @@ import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.PullTest;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
-final class ObservationsReader {
-  private final TimesReader times;
-
-  ObservationsReader(TimesReader times) {
-    this.times = times;
-  }
-
+record ObservationsReader(TimesReader times) {
   List<FaceChange> moved(ObjectReader trial) {
     List<FaceChange> changes = new ArrayList<>();
     for (ObjectReader entry : trial.sections("moved")) {

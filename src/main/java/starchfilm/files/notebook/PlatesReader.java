@@ -14,15 +14,9 @@ import starchfilm.casting.trial.PlateEnd;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code plates}: what is noted of single plates of a pour. */
-final class PlatesReader {
+record PlatesReader(TimesReader times) {
   /** Stands for no plate in particular. */
   private static final int UNNAMED = 0;
-
-  private final TimesReader times;
-
-  PlatesReader(TimesReader times) {
-    this.times = times;
-  }
 
   /**
    * The plates of a pour.

@@ -10,17 +10,11 @@ import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Words;
 
 /** Reads the moments of a trial file and counts them from the pour. */
-final class TimesReader {
+record TimesReader(Optional<LocalDateTime> pouredAt) {
   /** Two years; nothing is noted about a film later than that. */
   private static final double MOST_S = 2 * 365.25 * 86_400;
 
   private static final int FIRST_YEAR = 1950;
-
-  private final Optional<LocalDateTime> pouredAt;
-
-  TimesReader(Optional<LocalDateTime> pouredAt) {
-    this.pouredAt = pouredAt;
-  }
 
   /** When it was poured: ISO date and time, or a date alone. */
   static Optional<LocalDateTime> pouredAt(ObjectReader trial) {

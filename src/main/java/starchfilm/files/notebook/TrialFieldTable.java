@@ -20,7 +20,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
 
 /** Reads the table of {@link TrialField}s. */
-final class TrialFieldTable {
+record TrialFieldTable(List<List<String>> rows) {
   /** The word for a starch that nobody knows. */
   static final String UNKNOWN = "unknown";
 
@@ -29,12 +29,6 @@ final class TrialFieldTable {
       Pattern.compile("(required )?(per pour )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
   private static final Pattern RANGE =
       Pattern.compile("(above |percent )?([0-9.]+ )?to ([0-9.]+)( .+)?");
-
-  private final List<List<String>> rows;
-
-  private TrialFieldTable(List<List<String>> rows) {
-    this.rows = rows;
-  }
 
   /** The table of a kind of file. */
   static TrialField read(String table) {

@@ -14,8 +14,7 @@ import starchfilm.files.findings.Words;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code weighings}: takes the plate off, puts them in order, and refuses the impossible. */
-final class WeighingsReader {
-
+record WeighingsReader(TimesReader times) {
   /** How far a film may seem heavier than poured before it cannot be true; judged, no source. */
   private static final double ROOM_FOR_ERROR = 0.05;
 
@@ -25,12 +24,6 @@ final class WeighingsReader {
   private static final double SIGMAS = 3;
   private static final Comparator<Shown> BY_TIME =
       Comparator.comparingDouble(shown -> shown.weighing().timeS());
-
-  private final TimesReader times;
-
-  WeighingsReader(TimesReader times) {
-    this.times = times;
-  }
 
   /** A weighing of a plate; with the plate until that is taken off. */
   private record Shown(ObjectReader entry, int plate, boolean samePlate, Weighing weighing) {

@@ -11,13 +11,7 @@ import starchfilm.files.roomlog.LogDate.DateOrder;
 import starchfilm.files.roomlog.LogTable.LogRow;
 
 /** Decides for a whole room log whether its dates begin with the day or with the month. */
-final class LogDateOrder {
-  private final Findings log;
-
-  LogDateOrder(Findings log) {
-    this.log = log;
-  }
-
+record LogDateOrder(Findings log) {
   private record DatedRow(int line, String text) {}
 
   DateOrder decide(List<LogRow> rows, LogColumns columns) throws UnreadableFileException {

@@ -13,17 +13,11 @@ import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
 
 /** Puts the readings of a room log in order of time and says what was odd about it. */
-final class LogOrder {
+record LogOrder(Findings log) {
   /** A pause shorter than this is no gap: air changes little in it. Judged, no source. */
   private static final double GAP_S = 3 * 3600;
 
   private static final int GAPS_LISTED = 5;
-
-  private final Findings log;
-
-  LogOrder(Findings log) {
-    this.log = log;
-  }
 
   List<LogReading> inOrder(List<LogReading> readings) {
     List<LogReading> sorted = new ArrayList<>(readings);

@@ -30,8 +30,10 @@ import starchfilm.files.roomlog.LogTable.LogRow;
  * Fahrenheit, lines above the head, comment lines, gaps, a few broken rows. Refused with the line:
  * more rows that cannot be a reading, and what nothing in the file tells apart: day and month,
  * humidity and temperature, Celsius and Fahrenheit.
+ *
+ * @param log takes what turns up in it, under its name
  */
-public final class RoomLogReader {
+public record RoomLogReader(Findings log) {
   private static final Allowed AIR =
       Allowed.between(-30, 90, "\u00B0C", "delete the row if the sensor failed");
   private static final Allowed AIR_F =
@@ -54,17 +56,6 @@ public final class RoomLogReader {
 
   /** One broken row in so many is passed over; judged. */
   private static final int ROWS_FOR_ONE_BROKEN = 10;
-
-  private final Findings log;
-
-  /**
-   * Reads one log.
-   *
-   * @param log takes what turns up in it, under its name
-   */
-  public RoomLogReader(Findings log) {
-    this.log = log;
-  }
 
   /**
    * Reads the file.

@@ -24,8 +24,11 @@ import starchfilm.files.saving.NotedLine.NoteKind;
 /**
  * Makes notes out of typed words, each read as its field is declared; whatever cannot be read is a
  * {@link MistypedException}, whose message is one sentence for the person who typed it.
+ *
+ * @param moments reads times against the clock
+ * @param pouredAt when the trial was poured, if known
  */
-public final class NoteWords {
+public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
   /** How the fields of a pour and of a cook are said back. */
   private static final Map<String, String> SAID_BACK =
       Map.of(
@@ -41,20 +44,6 @@ public final class NoteWords {
           "up to %s \u00B0C",
           "cook.water_lost_g",
           "lost %s g");
-
-  private final MomentParser moments;
-  private final Optional<LocalDateTime> pouredAt;
-
-  /**
-   * Words typed now about one trial.
-   *
-   * @param moments reads times against the clock
-   * @param pouredAt when the trial was poured, if known
-   */
-  public NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
-    this.moments = moments;
-    this.pouredAt = pouredAt;
-  }
 
   /**
    * A moment as the file keeps it.
