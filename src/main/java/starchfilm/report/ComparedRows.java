@@ -17,8 +17,8 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.Spans;
-import starchfilm.report.SideBySide.Cell;
-import starchfilm.report.SideBySide.Row;
+import starchfilm.report.SideBySide.ComparedCell;
+import starchfilm.report.SideBySide.ComparedRow;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 
@@ -27,22 +27,22 @@ record ComparedRows(List<TrialForecast> trials) {
   private static final String NOTHING = "–";
 
   /** What is expected: waiting times first, then the film. */
-  List<Row> expected() {
+  List<ComparedRow> expected() {
     DryingScale scale = DryingScale.of(trials);
-    List<Row> rows = new ArrayList<>();
+    List<ComparedRow> rows = new ArrayList<>();
     Awaited.all().forEach(milestone -> rows.add(waiting(milestone, scale)));
-    rows.add(row("in the hand", trial -> Cell.of(PlainWords.word(trial.film().feel()))));
+    rows.add(row("in the hand", trial -> ComparedCell.of(PlainWords.word(trial.film().feel()))));
     FilmFigure.MEASURED.forEach(property -> rows.add(film(property)));
     return rows;
   }
 
   /** What came of them; only rows that some trial has something to say to. */
-  List<Row> happened() {
+  List<ComparedRow> happened() {
     return told(said("seen", ComparedRows::faults), said("rating", ComparedRows::rating)).toList();
   }
 
   /** The rows that few ask for. */
-  List<Row> further() {
+  List<ComparedRow> further() {
     return Stream.concat(
             Arrays.stream(FilmFigure.values())
                 .filter(property -> !FilmFigure.MEASURED.contains(property))
@@ -53,23 +53,24 @@ record ComparedRows(List<TrialForecast> trials) {
         .toList();
   }
 
-  private static Stream<Row> told(Row... rows) {
+  private static Stream<ComparedRow> told(ComparedRow... rows) {
     return Stream.of(rows)
         .filter(row -> row.cells().stream().anyMatch(cell -> !cell.text().equals(NOTHING)));
   }
 
-  private Row row(String label, Function<TrialForecast, Cell> cell) {
-    return new Row(label, trials.stream().map(cell).toList());
+  private ComparedRow row(String label, Function<TrialForecast, ComparedCell> cell) {
+    return new ComparedRow(label, trials.stream().map(cell).toList());
   }
 
-  private Row said(String label, Function<TrialForecast, String> words) {
+  private ComparedRow said(String label, Function<TrialForecast, String> words) {
     return row(
         label,
         trial ->
-            Cell.of(Optional.of(words.apply(trial)).filter(s -> !s.isEmpty()).orElse(NOTHING)));
+            ComparedCell.of(
+                Optional.of(words.apply(trial)).filter(s -> !s.isEmpty()).orElse(NOTHING)));
   }
 
-  private Row waiting(Milestone milestone, DryingScale scale) {
+  private ComparedRow waiting(Milestone milestone, DryingScale scale) {
     double longestS =
         trials.stream()
             .mapToDouble(trial -> trial.drying().timeS(milestone).middle())
@@ -80,18 +81,18 @@ record ComparedRows(List<TrialForecast> trials) {
         Awaited.label(milestone, ", "),
         trial -> {
           Band seconds = trial.drying().timeS(milestone);
-          return Cell.drawn(
+          return ComparedCell.drawn(
               PourCalendar.of(trial.trial()).moment(seconds.middle()),
               Spans.of(seconds, longestS),
               scale.strip(Awaited.key(milestone), seconds));
         });
   }
 
-  private Row film(FilmFigure property) {
+  private ComparedRow film(FilmFigure property) {
     return row(
         property.label() + ", " + property.unit().symbol(),
         trial ->
-            Cell.drawn(
+            ComparedCell.drawn(
                 property.middle(trial.film(), ""),
                 property.range(trial.film()),
                 property.strip(trial, 0)));

@@ -17,7 +17,7 @@ public record ComparisonReport(PageRenderer renderer) {
    *
    * @param filled its template, filled: safe as it stands, for user text was escaped there
    */
-  record Part(TrialView trial, String filled) {}
+  record FilledTrial(TrialView trial, String filled) {}
 
   /**
    * The page, held against its first trial.
@@ -51,12 +51,12 @@ public record ComparisonReport(PageRenderer renderer) {
    */
   public Map<String, Object> content(Comparison comparison, Around around) {
     ComparisonPage page = ComparisonPage.of(comparison, around);
-    List<Part> parts = page.trials().parallelStream().map(this::part).toList();
+    List<FilledTrial> parts = page.trials().parallelStream().map(this::part).toList();
     return Map.of("page", page, "parts", parts);
   }
 
-  private Part part(TrialView trial) {
-    return new Part(
+  private FilledTrial part(TrialView trial) {
+    return new FilledTrial(
         trial,
         renderer.render(
             "trial", "whole", Map.of("trial", trial, "brief", true, "care", "#cautions")));

@@ -11,6 +11,7 @@ import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.RoundTicks.RoundTick;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
 
@@ -98,7 +99,7 @@ final class CurvePlot {
     TimeScale time = TimeScale.of(0, endS, 0, columns - 1);
     char[] line = new char[columns + 16];
     Arrays.fill(line, ' ');
-    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.scale().to(), columns / 7)) {
+    for (RoundTick tick : RoundTicks.linear(0, time.scale().to(), columns / 7)) {
       int column = 7 + (int) Math.round(time.scale().at(tick.value()));
       tick.label().getChars(0, tick.label().length(), line, column);
     }

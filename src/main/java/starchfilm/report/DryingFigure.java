@@ -28,7 +28,7 @@ import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
 import starchfilm.report.chart.CurveFigure.Line;
-import starchfilm.report.chart.CurveFigure.Mark;
+import starchfilm.report.chart.CurveFigure.MeasuredPoint;
 import starchfilm.report.chart.CurveFigure.Upright;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
@@ -270,8 +270,8 @@ public final class DryingFigure {
     return corners;
   }
 
-  private Mark weighed(Weighing weighing, double share) {
-    return new Mark(
+  private MeasuredPoint weighed(Weighing weighing, double share) {
+    return new MeasuredPoint(
         time.place(weighing.timeS()),
         water.place(100 * share),
         "weighed %s after %s %s"
@@ -325,7 +325,7 @@ public final class DryingFigure {
       Axis bottom,
       String ghost,
       String shade,
-      List<Mark> marks) {
+      List<MeasuredPoint> marks) {
     return new CurveFigure(
         title,
         description,

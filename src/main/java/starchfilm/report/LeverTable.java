@@ -21,7 +21,7 @@ import starchfilm.report.words.PlainWords;
  *
  * @param why why something stays as it is, whole sentences
  */
-record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
+record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why) {
   private static final List<FilmProperty> SHOWN =
       List.of(
           FilmProperty.DRY_THICKNESS,
@@ -44,14 +44,14 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   private static final double VISIBLE_RATIO = 0.01;
 
   /** An ingredient. */
-  record Head(String what, String change) {}
+  record LeverHead(String what, String change) {}
 
   /**
    * Something that moves.
    *
    * @param cells how it moves, in the order of the heads
    */
-  record Row(String what, List<String> cells) {}
+  record LeverLine(String what, List<String> cells) {}
 
   /**
    * The levers of a trial.
@@ -60,14 +60,14 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
    */
   public static LeverTable of(TrialAnalysis trial) {
     List<Sensitivity> levers = trial.sensitivities();
-    List<Row> rows = new ArrayList<>();
-    rows.add(new Row("dry through", levers.stream().map(LeverTable::wait).toList()));
+    List<LeverLine> rows = new ArrayList<>();
+    rows.add(new LeverLine("dry through", levers.stream().map(LeverTable::wait).toList()));
     FilmForecast film = trial.forecast().film();
     List<FilmProperty> shown =
         SHOWN.stream().filter(property -> film.withheld(property).isEmpty()).toList();
     for (FilmProperty property : shown) {
       rows.add(
-          new Row(
+          new LeverLine(
               property.tradeName(),
               levers.stream().map(lever -> cell(lever.on(property))).toList()));
     }
@@ -88,8 +88,8 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
         levers.stream().map(lever -> head(lever, trial.forecast())).toList(), rows, why);
   }
 
-  private static Head head(Sensitivity lever, TrialForecast trial) {
-    return new Head(
+  private static LeverHead head(Sensitivity lever, TrialForecast trial) {
+    return new LeverHead(
         PlainWords.word(lever.ingredient()), amount(lever, trial.casting().paste().massKg()));
   }
 

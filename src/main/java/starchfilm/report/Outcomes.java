@@ -30,7 +30,7 @@ final class Outcomes {
   private Outcomes() {}
 
   /** A trial's place: what was changed, and what came of it with its range. */
-  private record Place(int number, TrialForecast trial, double across, Band up) {}
+  private record OutcomePoint(int number, TrialForecast trial, double across, Band up) {}
 
   /**
    * The figures.
@@ -73,28 +73,31 @@ final class Outcomes {
             .map(FilmFigure.ELONGATION::of);
   }
 
-  private static List<Place> places(
+  private static List<OutcomePoint> places(
       List<TrialForecast> trials,
       Function<TrialForecast, Double> across,
       Function<TrialForecast, Optional<Band>> up) {
-    List<Place> places = new ArrayList<>();
+    List<OutcomePoint> places = new ArrayList<>();
     for (int i = 0; i < trials.size(); i++) {
       double x = across.apply(trials.get(i));
       Optional<Band> y = up.apply(trials.get(i)).filter(band -> Double.isFinite(band.middle()));
       if (Double.isFinite(x) && y.isPresent()) {
-        places.add(new Place(i + 1, trials.get(i), x, y.get()));
+        places.add(new OutcomePoint(i + 1, trials.get(i), x, y.get()));
       }
     }
     return places;
   }
 
   private static Optional<Scatter> figure(
-      String title, String across, String up, List<Place> places) {
+      String title, String across, String up, List<OutcomePoint> places) {
     if (places.size() < 2) {
       return Optional.empty();
     }
     Scale x =
-        scale(places.stream().mapToDouble(Place::across), Scatter.LEFT + 12, Scatter.RIGHT - 8);
+        scale(
+            places.stream().mapToDouble(OutcomePoint::across),
+            Scatter.LEFT + 12,
+            Scatter.RIGHT - 8);
     Scale y =
         scale(
             places.stream().flatMapToDouble(place -> place.up().points()).filter(Double::isFinite),
@@ -104,7 +107,7 @@ final class Outcomes {
     List<double[]> marks = places.stream().map(place -> mark(place, x, y)).toList();
     NumberPlaces numbers = new NumberPlaces(marks);
     StringBuilder words = new StringBuilder();
-    for (Place place : places) {
+    for (OutcomePoint place : places) {
       String said =
           "%s: %s against %s; %s"
               .formatted(
@@ -137,7 +140,7 @@ final class Outcomes {
             points));
   }
 
-  private static double[] mark(Place place, Scale x, Scale y) {
+  private static double[] mark(OutcomePoint place, Scale x, Scale y) {
     return new double[] {x.at(place.across()), y.at(place.up().middle())};
   }
 

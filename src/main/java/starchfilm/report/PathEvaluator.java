@@ -18,6 +18,7 @@ import org.thymeleaf.exceptions.TemplateProcessingException;
 import org.thymeleaf.standard.expression.IStandardVariableExpression;
 import org.thymeleaf.standard.expression.IStandardVariableExpressionEvaluator;
 import org.thymeleaf.standard.expression.StandardExpressionExecutionContext;
+import starchfilm.report.TemplatePath.PathStep;
 
 /**
  * Evaluates the paths of templates by calling the accessors they name; of a class, its static
@@ -63,7 +64,7 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
         head.startsWith("#")
             ? context.getExpressionObjects().getObject(head.substring(1))
             : context.getVariable(head);
-    for (TemplatePath.Step step : path.steps()) {
+    for (PathStep step : path.steps()) {
       if (value == null) {
         throw new TemplateProcessingException(
             "nothing to ask for \"" + step.name() + "\" in " + path);

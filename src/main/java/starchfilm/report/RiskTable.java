@@ -39,7 +39,7 @@ final class RiskTable {
    * @param level how likely, one word
    * @param remedy the change that helps most, as the model sees it; may be empty
    */
-  record Row(String name, String level, String reason, String remedy) {}
+  record RiskLine(String name, String level, String reason, String remedy) {}
 
   private static final double SHOWS = 0.01;
   private static final double LIFT_SHOWS_M = 1e-3;
@@ -49,7 +49,7 @@ final class RiskTable {
    *
    * @return cracks, curling, then mould
    */
-  public static List<Row> of(TrialAnalysis analysis) {
+  public static List<RiskLine> of(TrialAnalysis analysis) {
     TrialForecast trial = analysis.forecast();
     PourCalendar calendar = PourCalendar.of(trial.trial());
     return List.of(
@@ -58,7 +58,7 @@ final class RiskTable {
         mould(trial, analysis.remedies().mould(), calendar));
   }
 
-  private static Row crack(TrialForecast trial, Optional<Rerun> best) {
+  private static RiskLine crack(TrialForecast trial, Optional<Rerun> best) {
     CrackRisk risk = trial.risks().crack();
     String reason =
         ("Film of this paste that dries stuck to its plate should stay whole up to %s (within a"
@@ -80,7 +80,7 @@ final class RiskTable {
                         || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
                     ? ""
                     : " With more glycerol, damper air or a warmer room thicker film stays whole.");
-    return new Row(
+    return new RiskLine(
         "Cracks",
         PlainWords.word(risk.level()),
         reason,
@@ -104,7 +104,7 @@ final class RiskTable {
         .orElse("");
   }
 
-  private static Row curl(CurlRisk risk, PlateMaterial material, PourCalendar calendar) {
+  private static RiskLine curl(CurlRisk risk, PlateMaterial material, PourCalendar calendar) {
     String plate = material == PlateMaterial.OTHER ? "plate" : material.tradeName();
     String shrinks =
         risk.shrinking() < SHOWS
@@ -126,7 +126,7 @@ final class RiskTable {
             : ("It should stay on the %s and dry flat. Peeled as soon as it is firm, it still %s"
                     + " and curls; peeled once dry through, it stays flat.")
                 .formatted(plate, shrinks);
-    return new Row(
+    return new RiskLine(
         "Lifting and curling",
         PlainWords.word(risk.level()),
         reason,
@@ -142,7 +142,7 @@ final class RiskTable {
           + " the edges, use a frame or a mesh on both sides; or peel it while limp"
           + " and dry it pressed under a board, turned daily.";
 
-  private static Row mould(TrialForecast trial, Optional<Rerun> best, PourCalendar calendar) {
+  private static RiskLine mould(TrialForecast trial, Optional<Rerun> best, PourCalendar calendar) {
     MouldRisk risk = trial.risks().mould();
     String reason =
         "In the wettest part mould gets the equivalent of %s hours at full speed%s."
@@ -151,7 +151,7 @@ final class RiskTable {
                 Double.isInfinite(risk.growthFromS())
                     ? ""
                     : "; it may show from " + calendar.moment(risk.growthFromS()) + " on");
-    return new Row(
+    return new RiskLine(
         "Mould",
         PlainWords.word(risk.level()),
         reason,

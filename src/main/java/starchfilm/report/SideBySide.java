@@ -55,7 +55,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
    *
    * @param look class of the rows
    */
-  record Section(String heading, String look, List<Row> rows) {
+  record Section(String heading, String look, List<ComparedRow> rows) {
     private Section cut(int from, int to, boolean drawn) {
       return new Section(
           heading, look, rows.stream().map(row -> row.cut(from, to, drawn)).toList());
@@ -89,10 +89,10 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
   }
 
   /** A row. */
-  record Row(String label, List<Cell> cells) {
+  record ComparedRow(String label, List<ComparedCell> cells) {
     /** Some columns; hundreds of them go without drawings, which weigh more than the words. */
-    private Row cut(int from, int to, boolean drawn) {
-      return new Row(
+    private ComparedRow cut(int from, int to, boolean drawn) {
+      return new ComparedRow(
           label,
           cells.subList(from, to).stream()
               .map(cell -> drawn ? cell : cell.withoutFigure())
@@ -108,17 +108,18 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
    * @param bar width of a bar below the text, such as {@code 40%}; empty for none
    * @param strip a range on the row's scale below the text, if any
    */
-  record Cell(String text, String small, boolean changed, String bar, Optional<Strip> strip) {
-    static Cell of(String text) {
-      return new Cell(text, "", false, "", Optional.empty());
+  record ComparedCell(
+      String text, String small, boolean changed, String bar, Optional<Strip> strip) {
+    static ComparedCell of(String text) {
+      return new ComparedCell(text, "", false, "", Optional.empty());
     }
 
-    static Cell drawn(String text, String small, Strip strip) {
-      return new Cell(text, small, false, "", Optional.of(strip));
+    static ComparedCell drawn(String text, String small, Strip strip) {
+      return new ComparedCell(text, small, false, "", Optional.of(strip));
     }
 
-    Cell withoutFigure() {
-      return new Cell(text, small, changed, "", Optional.empty());
+    ComparedCell withoutFigure() {
+      return new ComparedCell(text, small, changed, "", Optional.empty());
     }
   }
 
@@ -131,8 +132,8 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
     List<List<ComparedAttribute>> noted = trials.stream().map(ComparedAttribute::of).toList();
     ComparedRows compared = new ComparedRows(trials);
     List<ComparedAttribute> same = new ArrayList<>();
-    List<Row> differing = new ArrayList<>();
-    List<Row> more = new ArrayList<>();
+    List<ComparedRow> differing = new ArrayList<>();
+    List<ComparedRow> more = new ArrayList<>();
     for (int label = 0; label < noted.get(0).size(); label++) {
       List<ComparedAttribute> row = column(noted, label);
       if (row.stream().map(ComparedAttribute::text).distinct().count() == 1) {
@@ -182,13 +183,13 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
     return noted.stream().map(trial -> trial.get(label)).toList();
   }
 
-  private static Row differingRow(List<ComparedAttribute> row, int base) {
+  private static ComparedRow differingRow(List<ComparedAttribute> row, int base) {
     double most = row.stream().mapToDouble(noted -> noted.bar().orElse(0)).max().orElse(0);
-    List<Cell> cells = new ArrayList<>();
+    List<ComparedCell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       ComparedAttribute noted = row.get(i);
       cells.add(
-          new Cell(
+          new ComparedCell(
               noted.text(),
               "",
               !noted.text().equals(row.get(base).text()),
@@ -197,7 +198,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
                   : "",
               Optional.empty()));
     }
-    return new Row(row.get(0).label(), cells);
+    return new ComparedRow(row.get(0).label(), cells);
   }
 
   private static List<Block> blocks(

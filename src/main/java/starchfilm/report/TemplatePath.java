@@ -18,7 +18,7 @@ import org.thymeleaf.exceptions.TemplateProcessingException;
  * @param head the name of a variable, or of a tool with its <code>#</code>
  * @param steps the accessors, in order
  */
-record TemplatePath(String head, List<Step> steps) {
+record TemplatePath(String head, List<PathStep> steps) {
   private static final Pattern TOKEN =
       Pattern.compile("\\s*(#?[A-Za-z][A-Za-z0-9]*|'[^']*'|[0-9]+|[.,()\\[\\]])\\s*");
 
@@ -27,7 +27,7 @@ record TemplatePath(String head, List<Step> steps) {
    *
    * @param arguments texts, whole numbers and paths
    */
-  record Step(String name, List<Object> arguments) {}
+  record PathStep(String name, List<Object> arguments) {}
 
   /**
    * Reads a path.
@@ -56,14 +56,14 @@ record TemplatePath(String head, List<Step> steps) {
 
   private static TemplatePath path(Deque<String> tokens) {
     String head = taken(tokens, "#?[A-Za-z].*");
-    List<Step> steps = new ArrayList<>();
+    List<PathStep> steps = new ArrayList<>();
     while (isNext(tokens, "[.\\[]")) {
       if (tokens.pop().equals("[")) {
-        steps.add(new Step("get", List.of(argument(tokens))));
+        steps.add(new PathStep("get", List.of(argument(tokens))));
         taken(tokens, "]");
       } else {
         String name = taken(tokens, "#?[A-Za-z].*");
-        steps.add(new Step(name, isNext(tokens, "\\(") ? arguments(tokens) : List.of()));
+        steps.add(new PathStep(name, isNext(tokens, "\\(") ? arguments(tokens) : List.of()));
       }
     }
     return new TemplatePath(head, List.copyOf(steps));

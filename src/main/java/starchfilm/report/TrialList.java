@@ -21,7 +21,7 @@ import starchfilm.report.words.PourCalendar;
  *
  * @param orders what the rows can be put in order of; the rows stand in the first
  */
-record TrialList(List<Order> orders, List<Row> rows) {
+record TrialList(List<Order> orders, List<TrialLine> rows) {
   /** What trials can be put in order of. */
   enum Order {
     /** As the trials are listed. */
@@ -65,7 +65,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
    * @param anchor where more of it is on this page; empty where there is no more
    * @param places its place in every order, as the style sheet reads it
    */
-  record Row(int number, String anchor, TrialForecast trial, String places) {
+  record TrialLine(int number, String anchor, TrialForecast trial, String places) {
     /** What tells it from the others, with units. */
     public List<String> facts() {
       return TrialList.facts(trial);
@@ -77,14 +77,14 @@ record TrialList(List<Order> orders, List<Row> rows) {
     List<Order> orders = List.of(Order.values());
     List<int[]> places = orders.stream().map(order -> places(order, trials)).toList();
     int beside = SideBySide.firstBeside(trials.size());
-    List<Row> rows = new ArrayList<>();
+    List<TrialLine> rows = new ArrayList<>();
     for (int i = 0; i < trials.size(); i++) {
       StringBuilder style = new StringBuilder();
       for (int order = 0; order < places.size(); order++) {
         style.append("--o").append(order).append(':').append(places.get(order)[i]).append(';');
       }
       String anchor = i < beside ? "" : Anchor.ofTrial(i + 1);
-      rows.add(new Row(i + 1, anchor, trials.get(i), style.toString()));
+      rows.add(new TrialLine(i + 1, anchor, trials.get(i), style.toString()));
     }
     return new TrialList(orders, rows);
   }

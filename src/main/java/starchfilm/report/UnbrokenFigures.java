@@ -32,11 +32,11 @@ final class UnbrokenFigures extends AbstractDialect implements IPostProcessorDia
 
   @Override
   public Set<IPostProcessor> getPostProcessors() {
-    return Set.of(new PostProcessor(TemplateMode.HTML, Handler.class, 1_000));
+    return Set.of(new PostProcessor(TemplateMode.HTML, FigureHandler.class, 1_000));
   }
 
   /** Goes over one page; made anew for each. */
-  public static final class Handler extends AbstractTemplateHandler {
+  public static final class FigureHandler extends AbstractTemplateHandler {
     private int verbatim;
 
     @Override

@@ -7,37 +7,22 @@ import starchfilm.casting.Setting;
 import starchfilm.files.json.Located.ObjectValue;
 
 /**
- * What can be moved about a recipe before it is poured, in the reader's unit. Ends and usual ranges
- * are common practice, no source.
+ * What can be moved about a recipe before it is poured, in the reader's unit. Travel and usual
+ * ranges are common practice, no source.
  */
 public enum Handle {
   /** Wet thickness, averaged over the plate. */
-  WET(
-      "Wet thickness",
-      0.1,
-      new HandleRange(0.5, 12),
-      new HandleRange(1.5, 4),
-      Setting.WET_THICKNESS),
+  WET("Wet thickness", 0.1, new Travel(0.5, 12), new Travel(1.5, 4), Setting.WET_THICKNESS),
   /** Glycerol, by dry starch. */
-  PLASTICISER("Glycerol", 1, new HandleRange(5, 70), new HandleRange(20, 45), Setting.GLYCEROL),
+  PLASTICISER("Glycerol", 1, new Travel(5, 70), new Travel(20, 45), Setting.GLYCEROL),
   /** Dry starch in the paste, by more or less water. */
-  STARCH(
-      "Starch in the paste",
-      0.1,
-      new HandleRange(2, 15),
-      new HandleRange(4, 8),
-      Setting.CONCENTRATION),
+  STARCH("Starch in the paste", 0.1, new Travel(2, 15), new Travel(4, 8), Setting.CONCENTRATION),
   /** Air temperature. */
-  AIR("Air", 1, new HandleRange(8, 45), new HandleRange(18, 25), Setting.AIR_TEMPERATURE),
+  AIR("Air", 1, new Travel(8, 45), new Travel(18, 25), Setting.AIR_TEMPERATURE),
   /** Relative humidity. */
-  RH("Relative humidity", 1, new HandleRange(15, 85), new HandleRange(40, 60), Setting.HUMIDITY),
+  RH("Relative humidity", 1, new Travel(15, 85), new Travel(40, 60), Setting.HUMIDITY),
   /** Air speed over the plate; a fan makes 0.5 to 2 m/s. */
-  FAN(
-      "Air over the plate",
-      0.05,
-      new HandleRange(0, 2),
-      new HandleRange(0.05, 0.2),
-      Setting.AIR_SPEED);
+  FAN("Air over the plate", 0.05, new Travel(0, 2), new Travel(0.05, 0.2), Setting.AIR_SPEED);
 
   /**
    * From where to where.
@@ -45,15 +30,15 @@ public enum Handle {
    * @param least the low end
    * @param most the high end
    */
-  public record HandleRange(double least, double most) {}
+  public record Travel(double least, double most) {}
 
   private final String label;
   private final double step;
-  private final HandleRange ends;
-  private final HandleRange usual;
+  private final Travel ends;
+  private final Travel usual;
   private final Setting setting;
 
-  Handle(String label, double step, HandleRange ends, HandleRange usual, Setting setting) {
+  Handle(String label, double step, Travel ends, Travel usual, Setting setting) {
     this.label = label;
     this.step = step;
     this.ends = ends;
@@ -82,14 +67,14 @@ public enum Handle {
   }
 
   /** What people usually choose. */
-  public HandleRange usual() {
+  public Travel usual() {
     return usual;
   }
 
   /** Its ends; wide enough for the casting it starts from. */
-  public HandleRange ends(Casting from) {
+  public Travel ends(Casting from) {
     double now = of(from);
-    return new HandleRange(Math.min(ends.least(), now), Math.max(ends.most(), now));
+    return new Travel(Math.min(ends.least(), now), Math.max(ends.most(), now));
   }
 
   /** Whether there is something to move: glycerol to begin with, and air that stays the same. */

@@ -9,7 +9,7 @@ import starchfilm.casting.Casting;
 import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Scale;
 import starchfilm.request.Handle;
-import starchfilm.request.Handle.HandleRange;
+import starchfilm.request.Handle.Travel;
 import starchfilm.request.Sketch;
 
 /**
@@ -46,7 +46,7 @@ record HandleView(
   }
 
   private static HandleView of(Handle handle, Casting from, double value) {
-    HandleRange ends = handle.ends(from);
+    Travel ends = handle.ends(from);
     Scale track = Scale.linear(ends.least(), ends.most(), 0, 100);
     double low = track.at(handle.usual().least());
     return new HandleView(

@@ -27,7 +27,7 @@ import starchfilm.report.Headline;
 import starchfilm.report.TrialView;
 import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.request.Handle;
-import starchfilm.request.Handle.HandleRange;
+import starchfilm.request.Handle.Travel;
 import starchfilm.request.Sketch;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
@@ -149,7 +149,7 @@ record PlanPage(PageContext desk) {
     boolean moved = fields.text("was").equals(key(fields));
     Sketch sketch = Sketch.of(base.trial());
     for (Handle handle : sketch.figures().keySet()) {
-      HandleRange ends = handle.ends(casting);
+      Travel ends = handle.ends(casting);
       String fix = " " + handle.unit() + "; move the slider there";
       NumberField field =
           new NumberField(handle.key(), handle.label(), ends.least(), ends.most(), fix);

@@ -2,6 +2,7 @@ package starchfilm.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.report.chart.RoundTicks.RoundTick;
 
 /**
  * An axis.
@@ -33,7 +34,7 @@ public record Axis(String title, List<Tick> ticks) {
    */
   public static Axis of(String title, Scale scale, int atMost) {
     List<Tick> ticks = new ArrayList<>();
-    for (RoundTicks.Tick round :
+    for (RoundTick round :
         scale.logarithmic()
             ? RoundTicks.logarithmic(scale.from(), scale.to(), atMost)
             : RoundTicks.linear(scale.from(), scale.to(), atMost)) {

@@ -31,7 +31,7 @@ public record CurveFigure(
     String ghost,
     String shade,
     List<Line> lines,
-    List<Mark> marks,
+    List<MeasuredPoint> marks,
     List<Lane> lanes,
     List<Upright> uprights) {
   /** Distance from a straight line (units of the drawing) that nobody sees. */
@@ -71,7 +71,7 @@ public record CurveFigure(
    * @param y its place
    * @param label what was measured, in words
    */
-  public record Mark(String x, String y, String label) {}
+  public record MeasuredPoint(String x, String y, String label) {}
 
   /**
    * The corners of a curve; those that nobody would see on the straight line past them are left

@@ -21,7 +21,7 @@ public final class RoundTicks {
    * @param value where
    * @param label its figure, without more decimals than the step has
    */
-  public record Tick(double value, String label) {}
+  public record RoundTick(double value, String label) {}
 
   /**
    * The ticks of a linear axis.
@@ -31,7 +31,7 @@ public final class RoundTicks {
    * @param atMost how many ticks there is room for; at least 2
    * @return ticks in order, all within the ends; the finest round step that leaves room
    */
-  public static List<Tick> linear(double from, double to, int atMost) {
+  public static List<RoundTick> linear(double from, double to, int atMost) {
     if (!(to > from) || atMost < 2) {
       throw new IllegalArgumentException(
           "an axis needs a length and room for two ticks, not " + from + " to " + to);
@@ -39,7 +39,7 @@ public final class RoundTicks {
     int power = (int) Math.floor(Math.log10((to - from) / atMost)) - 1;
     while (true) {
       for (int step : STEPS) {
-        List<Tick> ticks = multiples(from, to, step, power, atMost);
+        List<RoundTick> ticks = multiples(from, to, step, power, atMost);
         if (ticks.size() <= atMost) {
           return ticks;
         }
@@ -56,34 +56,35 @@ public final class RoundTicks {
    * @param atMost how many ticks there is room for; at least 2
    * @return ticks in order, all within the ends
    */
-  public static List<Tick> logarithmic(double from, double to, int atMost) {
+  public static List<RoundTick> logarithmic(double from, double to, int atMost) {
     if (!(from > 0 && to > from) || atMost < 2) {
       throw new IllegalArgumentException(
           "a logarithmic axis needs ends above 0 and in order, not " + from + " to " + to);
     }
-    List<Tick> fine = logTicks(from, to, STEPS);
+    List<RoundTick> fine = logTicks(from, to, STEPS);
     return fine.size() <= atMost ? fine : logTicks(from, to, new int[] {1});
   }
 
-  private static List<Tick> multiples(double from, double to, int step, int power, int atMost) {
+  private static List<RoundTick> multiples(
+      double from, double to, int step, int power, int atMost) {
     BigDecimal exactStep = BigDecimal.valueOf(step).scaleByPowerOfTen(power);
     double width = exactStep.doubleValue();
     // A hair of tolerance, so that an end that is itself round gets its tick.
     long first = (long) Math.ceil(from / width - 1e-9);
     long last = (long) Math.floor(to / width + 1e-9);
-    List<Tick> ticks = new ArrayList<>();
+    List<RoundTick> ticks = new ArrayList<>();
     for (long n = first; n <= last && ticks.size() <= atMost; n++) {
       ticks.add(tick(exactStep.multiply(BigDecimal.valueOf(n))));
     }
     return ticks;
   }
 
-  private static List<Tick> logTicks(double from, double to, int[] steps) {
-    List<Tick> ticks = new ArrayList<>();
+  private static List<RoundTick> logTicks(double from, double to, int[] steps) {
+    List<RoundTick> ticks = new ArrayList<>();
     int lastPower = (int) Math.floor(Math.log10(to));
     for (int power = (int) Math.floor(Math.log10(from)); power <= lastPower; power++) {
       for (int step : steps) {
-        Tick tick = tick(BigDecimal.valueOf(step).scaleByPowerOfTen(power));
+        RoundTick tick = tick(BigDecimal.valueOf(step).scaleByPowerOfTen(power));
         if (tick.value() >= from * (1 - 1e-9) && tick.value() <= to * (1 + 1e-9)) {
           ticks.add(tick);
         }
@@ -92,8 +93,8 @@ public final class RoundTicks {
     return ticks;
   }
 
-  private static Tick tick(BigDecimal value) {
-    return new Tick(
+  private static RoundTick tick(BigDecimal value) {
+    return new RoundTick(
         value.doubleValue(), value.signum() == 0 ? "0" : value.toPlainString().replace('-', '−'));
   }
 }

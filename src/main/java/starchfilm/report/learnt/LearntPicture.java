@@ -31,8 +31,8 @@ import starchfilm.report.words.Plural;
 public record LearntPicture(
     List<String> sentences,
     List<Axis.Tick> axis,
-    List<Row> rooms,
-    List<Row> films,
+    List<LearntLine> rooms,
+    List<LearntLine> films,
     List<String> unknown) {
   /** Equal lengths are equal ratios, so that half and double are as far from the textbook. */
   private static final Scale SCALE = Strip.logarithmic(0.25, 4);
@@ -46,7 +46,7 @@ public record LearntPicture(
    * @param words the figure now
    * @param strip the range before and now
    */
-  public record Row(String label, String words, Strip strip) {}
+  public record LearntLine(String label, String words, Strip strip) {}
 
   /**
    * The picture of what was learnt.
@@ -120,7 +120,7 @@ public record LearntPicture(
             .formatted(Figures.two(ratio));
   }
 
-  private static Row room(RoomLearnt room) {
+  private static LearntLine room(RoomLearnt room) {
     double sdBefore =
         room.factors().stream()
             .filter(factor -> factor.factor() == UncertainParameter.AIR_SIDE)
@@ -130,18 +130,18 @@ public record LearntPicture(
     return row(room.name(), sdBefore, room.logDryingTime().orElseThrow());
   }
 
-  private static Row film(FilmLearnt film) {
+  private static LearntLine film(FilmLearnt film) {
     return row(
         film.property().tradeName() + (film.starch().isEmpty() ? "" : " of " + film.starch()),
         film.logSdBefore(),
         film.logFactor());
   }
 
-  private static Row row(String label, double logSdBefore, Estimate logNow) {
+  private static LearntLine row(String label, double logSdBefore, Estimate logNow) {
     Band now = Band.exp(logNow);
     Band before = Band.exp(new Estimate(0, logSdBefore));
     String words = String.format(Locale.ROOT, "%.2f times (%s)", now.middle(), range(now));
-    return new Row(
+    return new LearntLine(
         label,
         words,
         new Strip(

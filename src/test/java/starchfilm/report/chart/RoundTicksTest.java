@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import starchfilm.report.chart.RoundTicks.RoundTick;
 
 class RoundTicksTest {
   @Test
@@ -33,7 +34,7 @@ class RoundTicksTest {
       double from = Math.scalb(random.nextDouble(-1, 1), random.nextInt(-20, 20));
       double to = from + Math.scalb(random.nextDouble(0.5, 1), random.nextInt(-20, 20));
       int room = random.nextInt(2, 15);
-      List<RoundTicks.Tick> ticks = RoundTicks.linear(from, to, room);
+      List<RoundTick> ticks = RoundTicks.linear(from, to, room);
       double slack = 1e-6 * (to - from);
       assertThat(ticks).hasSizeLessThanOrEqualTo(room);
       assertThat(ticks).allMatch(t -> t.value() >= from - slack && t.value() <= to + slack);
@@ -46,7 +47,7 @@ class RoundTicksTest {
         .hasMessage("an axis needs a length and room for two ticks, not 3.0 to 3.0");
   }
 
-  private static List<String> labels(List<RoundTicks.Tick> ticks) {
-    return ticks.stream().map(RoundTicks.Tick::label).toList();
+  private static List<String> labels(List<RoundTick> ticks) {
+    return ticks.stream().map(RoundTick::label).toList();
   }
 }
