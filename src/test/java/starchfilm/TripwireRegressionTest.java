@@ -34,15 +34,14 @@ import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.material.recipe.Paste;
@@ -278,11 +277,7 @@ class TripwireRegressionTest {
 
   /** As the comparison page has it. */
   private void advice() {
-    Adviser adviser =
-        new Adviser(
-            RuleBook.packed(),
-            TrialKnowledge.of(ParameterDistribution.textbook()),
-            DryingForecaster.DRAWS);
+    Adviser adviser = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DryingForecaster.DRAWS);
     List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
     TrialForecast zeroPoint =
         forecasts.stream()

@@ -2,7 +2,6 @@ package starchfilm.film;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.casting.Casting;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
@@ -15,26 +14,15 @@ import starchfilm.numerics.evidence.Source;
  *
  * <p>Band: times or divided by 1.15 (judged), its logarithm widened as the isotherm says for damp
  * air and for salt. Ranges and sources are the isotherm's own.
+ *
+ * @param isotherm of the paste it comes from
+ * @param film the film at rest
  */
-final class EquilibriumMoisture {
+record EquilibriumMoisture(FilmIsotherm isotherm, FilmState film) {
   private static final double BAND_FACTOR = 1.15;
 
   private static final Source BAND_SOURCE =
       new Source("band of 15 % on the equilibrium moisture content: assumed", Check.JUDGED);
-
-  private final FilmIsotherm isotherm;
-  private final FilmState film;
-
-  /**
-   * The moisture of one film.
-   *
-   * @param casting the paste it comes from
-   * @param film the film at rest
-   */
-  EquilibriumMoisture(Casting casting, FilmState film) {
-    this.isotherm = FilmIsotherm.of(casting.composition());
-    this.film = film;
-  }
 
   /**
    * The band.

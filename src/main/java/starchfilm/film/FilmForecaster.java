@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
+import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
@@ -21,42 +22,25 @@ import starchfilm.numerics.evidence.Source;
  * of the plasticiser level (the rule evaluated again one standard deviation below and above), and
  * the uncertainty of each influence. The influences are taken as independent.
  *
- * <p>Immutable; one instance serves any number of threads.
+ * <p>One instance serves any number of threads.
+ *
+ * @param workmanship {@link Workmanship#HOME} for film made at home or at school
+ * @param learnt what strips of that hand taught
  */
-public final class FilmForecaster {
+public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
   /** An influence under this size is not listed among the sources or the extrapolations. */
   private static final double SHOWS = 0.005;
 
-  private final FilmRules rules = FilmRules.published();
-  private final Workmanship workmanship;
-  private final LearntFilm learnt;
+  private static final FilmRules RULES = FilmRules.published();
 
-  /**
-   * A forecaster for film made by a certain hand.
-   *
-   * @param workmanship {@link Workmanship#HOME} for film made at home or at school
-   */
-  public FilmForecaster(Workmanship workmanship) {
-    this(workmanship, LearntFilm.NOTHING);
-  }
-
-  /**
-   * A forecaster for film of a hand whose strips were pulled.
-   *
-   * @param learnt what the strips taught, over film made at home or at school
-   */
+  /** A forecaster for film made at home or at school by a hand whose strips were pulled. */
   public FilmForecaster(LearntFilm learnt) {
     this(Workmanship.HOME, learnt);
   }
 
-  private FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
-    this.workmanship = workmanship;
-    this.learnt = learnt;
-  }
-
   /** A forecaster for film made at home or at school. */
   public FilmForecaster() {
-    this(Workmanship.HOME);
+    this(LearntFilm.NOTHING);
   }
 
   /**
@@ -69,11 +53,12 @@ public final class FilmForecaster {
     FilmLimits.require(casting);
     Films films = Films.of(casting);
     ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
-    Ageing ageing = new Ageing(casting.use().ageS(), rules);
+    Ageing ageing = new Ageing(casting.use().ageS(), RULES);
     List<FilmInfluence> influences = List.of(cuts, new Salt(), new InertSolids(), ageing);
     List<FilmInfluence> acting =
         influences.stream().filter(influence -> shows(influence, films.middle())).toList();
-    EquilibriumMoisture rest = new EquilibriumMoisture(casting, films.middle());
+    EquilibriumMoisture rest =
+        new EquilibriumMoisture(FilmIsotherm.of(casting.composition()), films.middle());
     Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
     Band thickness = DryThickness.of(casting, moisture);
     Band glassTransition = band(FilmProperty.GLASS_TRANSITION, films, influences);
@@ -109,7 +94,7 @@ public final class FilmForecaster {
    * @return standard deviation of the natural logarithm
    */
   public double logScatter(FilmProperty property) {
-    return Math.log(workmanship.widened(property, rules.of(property).scatter()).oneSigma());
+    return Math.log(workmanship.widened(property, RULES.of(property).scatter()).oneSigma());
   }
 
   /** The film as forecast, and with one standard deviation less and more plasticiser. */
@@ -133,7 +118,7 @@ public final class FilmForecaster {
   }
 
   private Band band(FilmProperty property, Films films, List<FilmInfluence> influences) {
-    FilmRule rule = rules.of(property);
+    FilmRule rule = RULES.of(property);
     double logVariance = 0;
     for (FilmInfluence influence : influences) {
       logVariance += Math.pow(influence.on(property, films.middle()).logSd(), 2);
@@ -174,7 +159,7 @@ public final class FilmForecaster {
   private List<Extrapolation> extrapolations(
       EquilibriumMoisture rest, FilmState film, List<FilmInfluence> acting) {
     List<Extrapolation> outside = new ArrayList<>(rest.extrapolations());
-    Stream.concat(rules.all().stream(), acting.stream())
+    Stream.concat(RULES.all().stream(), acting.stream())
         .flatMap(basis -> basis.outside(film))
         .forEach(outside::add);
     return outside;
@@ -186,7 +171,7 @@ public final class FilmForecaster {
     Stream.of(
             rest.sources().stream(),
             Stream.of(DryThickness.SOURCE),
-            rules.all().stream().flatMap(rule -> rule.sources().stream()),
+            RULES.all().stream().flatMap(rule -> rule.sources().stream()),
             workmanship.sources().stream(),
             acting.stream().flatMap(influence -> influence.sources().stream()),
             Stream.of(FeelInTheHand.SOURCE),

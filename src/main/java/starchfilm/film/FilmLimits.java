@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import starchfilm.casting.Casting;
+import starchfilm.numerics.evidence.Refusal;
 
 /** What the film rules take at all; outside, the forecast refuses with a sentence. */
 final class FilmLimits {
@@ -46,9 +47,6 @@ final class FilmLimits {
   }
 
   private static void require(boolean holds, String quantity, double given, String allowed) {
-    if (!holds) {
-      throw new IllegalArgumentException(
-          "film forecast, " + quantity + ": " + given + " given, allowed " + allowed);
-    }
+    Refusal.unless(holds, "film forecast, " + quantity, given, allowed);
   }
 }

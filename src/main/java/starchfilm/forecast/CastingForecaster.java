@@ -9,7 +9,6 @@ import starchfilm.drying.SpotForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.risk.PlateRisks;
-import starchfilm.film.risk.RiskForecaster;
 
 /**
  * Forecasts film, drying and risks of castings of which the same is known: one trial's, and what
@@ -32,7 +31,7 @@ public record CastingForecaster(PlateParameters known, FilmForecaster films, int
 
   /** How a plate may crack or mould, in the middle case. */
   public PlateRisks risks(Casting casting) {
-    return new RiskForecaster(known.factors()).forecast(casting);
+    return PlateRisks.of(casting, known.factors());
   }
 
   /** How one spot of a plate dries. */

@@ -3,27 +3,23 @@ package starchfilm.forecast;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
-import starchfilm.drying.DryingForecast;
 import starchfilm.numerics.evidence.Band;
 
-/** Reads a drying curve between its points, and in grams on the plate. */
-public final class CurveReading {
-  private final TrialForecast trial;
-  private final List<CurvePoint> curve;
-
+/**
+ * Reads a drying curve between its points, and in grams on the plate.
+ *
+ * @param trial whose curve it is
+ * @param curve its points, in order of time
+ */
+public record CurveReading(TrialForecast trial, List<CurvePoint> curve) {
   /** Reads the curve as it is known now. */
   public CurveReading(TrialForecast trial) {
-    this(trial, trial.drying());
-  }
-
-  private CurveReading(TrialForecast trial, DryingForecast drying) {
-    this.trial = trial;
-    this.curve = drying.curve();
+    this(trial, trial.drying().curve());
   }
 
   /** Reads the curve as it was forecast at the pour. */
   public static CurveReading atThePour(TrialForecast trial) {
-    return new CurveReading(trial, trial.dryingAtThePour());
+    return new CurveReading(trial, trial.dryingAtThePour().curve());
   }
 
   /**

@@ -5,7 +5,6 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.Withheld;
@@ -14,33 +13,12 @@ import starchfilm.forecast.TrialForecast.OwnWeighings;
 /**
  * Forecasts a whole trial: the film, the drying and its risks.
  *
- * <p>Immutable; safe to share between threads.
+ * <p>Safe to share between threads.
+ *
+ * @param knowledge what is known before a trial is forecast
+ * @param draws how many likely cases a drying forecast solves
  */
-public final class TrialForecaster {
-  private final TrialKnowledge knowledge;
-  private final int draws;
-
-  /**
-   * A forecaster.
-   *
-   * @param knowledge what is known before a trial is forecast
-   * @param draws how many likely cases a drying forecast solves
-   */
-  public TrialForecaster(TrialKnowledge knowledge, int draws) {
-    this.knowledge = knowledge;
-    this.draws = draws;
-  }
-
-  /**
-   * A forecaster that knows the same of every trial.
-   *
-   * @param factors what is known of the drying factors
-   * @param draws how many likely cases a drying forecast solves
-   */
-  public TrialForecaster(ParameterDistribution factors, int draws) {
-    this(TrialKnowledge.of(factors), draws);
-  }
-
+public record TrialForecaster(TrialKnowledge knowledge, int draws) {
   /**
    * What forecasts the castings of one trial, as it is and changed.
    *

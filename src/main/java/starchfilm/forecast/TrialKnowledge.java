@@ -2,8 +2,6 @@ package starchfilm.forecast;
 
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.film.FilmForecaster;
 import starchfilm.film.LearntFilm;
 
 /** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
@@ -46,34 +44,4 @@ public interface TrialKnowledge {
    * @param draws how many likely cases a drying forecast solves
    */
   CastingForecaster changed(Trial trial, Casting changed, int draws);
-
-  /**
-   * The same factors for every trial.
-   *
-   * @param factors such as {@link ParameterDistribution#textbook()}
-   * @return that knowledge; nothing was learnt about film
-   */
-  static TrialKnowledge of(ParameterDistribution factors) {
-    return new TrialKnowledge() {
-      @Override
-      public PlateParameters drying(Trial trial) {
-        return atThePour(trial);
-      }
-
-      @Override
-      public PlateParameters atThePour(Trial trial) {
-        return new PlateParameters(factors, false);
-      }
-
-      @Override
-      public LearntFilm film(Trial trial) {
-        return LearntFilm.NOTHING;
-      }
-
-      @Override
-      public CastingForecaster changed(Trial trial, Casting changed, int draws) {
-        return new CastingForecaster(atThePour(trial), new FilmForecaster(), draws);
-      }
-    };
-  }
 }

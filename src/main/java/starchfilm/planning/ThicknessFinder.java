@@ -13,20 +13,12 @@ import starchfilm.planning.PourThickness.DateReach;
 /**
  * Turns the drying forecast round: from a date to the wet thickness that meets it.
  *
- * <p>Immutable; safe to share.
+ * <p>Safe to share.
+ *
+ * @param factors what is known of the factors of a drying forecast
  */
-public final class ThicknessFinder {
-  private final DryingForecaster times;
-  private final FilmForecaster film = new FilmForecaster();
-
-  /**
-   * A finder.
-   *
-   * @param factors what is known of the factors of a drying forecast
-   */
-  public ThicknessFinder(ParameterDistribution factors) {
-    this.times = new DryingForecaster(factors, DryingForecaster.DRAWS);
-  }
+public record ThicknessFinder(ParameterDistribution factors) {
+  private static final FilmForecaster FILM = new FilmForecaster();
 
   /**
    * How thick the paste may be poured.
@@ -37,7 +29,8 @@ public final class ThicknessFinder {
    * @return one pour a share
    */
   public ThicknessAnswer find(ThicknessRequest request, List<Double> shares) {
-    ThicknessRoot root = new ThicknessRoot(times, request::pouredTo);
+    ThicknessRoot root =
+        new ThicknessRoot(new DryingForecaster(factors, DryingForecaster.DRAWS), request::pouredTo);
     List<PourThickness> pours = new ArrayList<>();
     for (double sure : shares) {
       pours.add(pour(request, sure, root.thickest(request.byS(), sure)));
@@ -46,13 +39,13 @@ public final class ThicknessFinder {
     return new ThicknessAnswer(
         request,
         pours,
-        film.forecast(request.pouredTo(pours.get(0).wetThicknessM())),
+        FILM.forecast(request.pouredTo(pours.get(0).wetThicknessM())),
         Quantiles.band(root.ready(last.wetThicknessM())),
         PasteBody.of(request.casting().composition()),
         Levelling.of(request.casting().composition()));
   }
 
-  private PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
+  private static PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
     double wetM = found.orElse(ThicknessRoot.THINNEST_M);
     DateReach reach =
         found.isEmpty()
@@ -63,6 +56,6 @@ public final class ThicknessFinder {
         reach,
         wetM,
         request.pouredTo(wetM).pastePerPlateKg(),
-        film.forecast(request.pouredTo(wetM)).dryThicknessM());
+        FILM.forecast(request.pouredTo(wetM)).dryThicknessM());
   }
 }

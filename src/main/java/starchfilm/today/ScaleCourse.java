@@ -18,7 +18,7 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.film.risk.RiskForecaster;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.ModelMiss;
@@ -66,7 +66,7 @@ public final class ScaleCourse {
             casting,
             forecast.risks(),
             drying.peelableS().middle(),
-            new RiskForecaster(known.factors())::forecast);
+            changed -> PlateRisks.of(changed, known.factors()));
     scaleSdKg = sd;
     miss = ModelMiss.of(casting);
     double lastS =

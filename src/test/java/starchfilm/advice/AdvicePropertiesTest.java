@@ -13,23 +13,19 @@ import starchfilm.casting.DryingLimits;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.change.Limits;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 import starchfilm.material.air.AirState;
 
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {
   private static final int TRIALS = 24;
   private static final int DRAWS = 20;
-  private static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
+  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
   private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      NOTEBOOK.stream()
-          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
-          .toList();
+      NOTEBOOK.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
   private static final List<TrialAdvice> ADVICE =
       FORECASTS.stream().map(each -> ADVISER.after(each, NOTEBOOK)).toList();
 

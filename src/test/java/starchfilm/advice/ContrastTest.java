@@ -26,14 +26,12 @@ import starchfilm.change.Change;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialKnowledge;
+import starchfilm.forecast.SameForAll;
 import starchfilm.numerics.units.Figures;
 
 /** What is told between two trials, and how long to wait. */
 class ContrastTest {
-  private static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), 20);
+  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, 20);
 
   /** A pour a tenth thicker dries about an eighth later: that shows, and nothing else changed. */
   @Test

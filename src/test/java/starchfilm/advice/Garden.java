@@ -3,19 +3,17 @@ package starchfilm.advice;
 import java.nio.file.Path;
 import java.util.List;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */
 final class Garden {
   static final int DRAWS = 40;
 
-  static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
+  static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
 
   static final List<TrialForecast> FORECASTS = forecasts();
 
@@ -23,7 +21,7 @@ final class Garden {
 
   private static List<TrialForecast> forecasts() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations")));
-    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK, DRAWS);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

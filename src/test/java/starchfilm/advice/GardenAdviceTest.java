@@ -21,10 +21,11 @@ import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.LearntFilm;
-import starchfilm.film.risk.RiskForecaster;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
@@ -127,8 +128,9 @@ class GardenAdviceTest {
     List<TrialForecast> weighed =
         List.of(
             new TrialForecaster(
-                    ParameterDistribution.learnt(
-                        slowAir, ParameterDistribution.textbook().covariance()),
+                    new SameForAll(
+                        ParameterDistribution.learnt(
+                            slowAir, ParameterDistribution.textbook().covariance())),
                     20)
                 .forecast(Garden.trial(4).trial()));
 
@@ -190,7 +192,7 @@ class GardenAdviceTest {
     assertThat(next.after().dryThroughS()).isEqualTo(dryThroughS(drying.forecast(setup)));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup));
     assertThat(next.after().risks())
-        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).forecast(setup));
+        .isEqualTo(PlateRisks.of(setup, ParameterDistribution.textbook()));
     assertThat(next.before().dryThroughS()).isEqualTo(dryThroughS(Garden.trial(number).drying()));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
   }

@@ -14,9 +14,8 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialKnowledge;
 
 /** What a change costs beside the trouble it is made against. */
 class NextTrialSearchTest {
@@ -72,7 +71,7 @@ class NextTrialSearchTest {
         new ObservedFault(
             FaultKind.UNEVEN, FaultPlace.ALL, OptionalDouble.empty(), Optional.empty()),
         forecast.drying(),
-        new ForecastCache(forecast.trial(), TrialKnowledge.of(ParameterDistribution.textbook())));
+        new ForecastCache(forecast.trial(), SameForAll.TEXTBOOK));
   }
 
   private static FaultContext poured(FaultContext before, double times) {

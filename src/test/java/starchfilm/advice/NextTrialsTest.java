@@ -16,7 +16,7 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -34,8 +34,7 @@ class NextTrialsTest {
           Map.of(),
           List.of());
 
-  private static final TrialKnowledge TEXTBOOK =
-      TrialKnowledge.of(ParameterDistribution.textbook());
+  private static final TrialKnowledge TEXTBOOK = SameForAll.TEXTBOOK;
 
   @Test
   void aRoomIsTakenAsItWasInItsBestTrial() {

@@ -10,8 +10,7 @@ import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialKnowledge;
+import starchfilm.forecast.SameForAll;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
 class NotToldTest {
@@ -100,7 +99,7 @@ class NotToldTest {
   }
 
   private static Adviser adviser() {
-    return new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), 20);
+    return new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, 20);
   }
 
   private static List<NotRecorded> missing(String... fields) {

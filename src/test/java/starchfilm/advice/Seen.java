@@ -16,9 +16,9 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 
 /** Faults seen on a plain plate, of which every field was noted. */
 final class Seen {
@@ -30,10 +30,7 @@ final class Seen {
   static FaultContext on(Casting casting, ObservedFault fault) {
     Trial trial = poured(casting, fault);
     return FaultContext.of(
-        trial,
-        fault,
-        DRYING.forecast(casting),
-        new ForecastCache(trial, TrialKnowledge.of(ParameterDistribution.textbook())));
+        trial, fault, DRYING.forecast(casting), new ForecastCache(trial, SameForAll.TEXTBOOK));
   }
 
   static FaultContext on(Casting casting) {
@@ -72,7 +69,7 @@ final class Seen {
   }
 
   static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial);
+    return new TrialForecaster(SameForAll.TEXTBOOK, 20).forecast(trial);
   }
 
   /** The same written down and never cast. */

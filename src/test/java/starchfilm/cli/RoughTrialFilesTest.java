@@ -21,9 +21,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.proof.Cases;
 import starchfilm.proof.DemoTrials;
@@ -36,7 +36,7 @@ import starchfilm.report.TrialForecasts;
 /** Whatever stands in a trial file or a room log, the commands end in order and lose nothing. */
 class RoughTrialFilesTest {
   private static final TrialAnalyst FEW_DRAWS =
-      new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), 20));
+      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, 20));
   private static final ObjectMapper JSON =
       JsonMapper.builder()
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)

@@ -78,7 +78,8 @@ class FilmForecasterTest {
   void homeFilmIsWeakerThanLaboratoryFilmAndLessSure() {
     Casting film = Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3));
     FilmForecast home = forecaster.forecast(film);
-    FilmForecast laboratory = new FilmForecaster(Workmanship.LABORATORY).forecast(film);
+    FilmForecast laboratory =
+        new FilmForecaster(Workmanship.LABORATORY, LearntFilm.NOTHING).forecast(film);
 
     assertThat(home.tensileStrengthPa().middle())
         .isCloseTo(0.7 * laboratory.tensileStrengthPa().middle(), within(1.0));
@@ -158,7 +159,7 @@ class FilmForecasterTest {
   @Test
   void theLowEndOfVeryDryFilmReachesTwiceAsFar() {
     Band strength =
-        new FilmForecaster(Workmanship.LABORATORY)
+        new FilmForecaster(Workmanship.LABORATORY, LearntFilm.NOTHING)
             .forecast(Castings.filmIn(0, Castings.paste(StarchKind.CORN, 0.04, 0)))
             .tensileStrengthPa();
     assertThat(strength.high() / strength.middle())

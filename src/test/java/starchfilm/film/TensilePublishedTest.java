@@ -145,7 +145,7 @@ class TensilePublishedTest {
   void ribbonsOfShogrenAndJasbergLieInTheBand(
       StarchKind kind, double humidity, double megapascals) {
     FilmForecast film =
-        new FilmForecaster(Workmanship.LABORATORY)
+        new FilmForecaster(Workmanship.LABORATORY, LearntFilm.NOTHING)
             .forecast(
                 Castings.filmIn(humidity / 100, Castings.paste(kind, 0.04, 0))
                     .with(Castings.cook(15, 130)));

@@ -17,18 +17,16 @@ import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */
 class AdviceOnPageTest {
   private static final int DRAWS = 20;
-  private static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
+  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
   private static final List<TrialForecast> GARDEN = garden();
   private static final List<Trial> NOTEBOOK = GARDEN.stream().map(TrialForecast::trial).toList();
   private static String html = "";
@@ -36,7 +34,7 @@ class AdviceOnPageTest {
 
   private static List<TrialForecast> garden() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations/garden")));
-    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK, DRAWS);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

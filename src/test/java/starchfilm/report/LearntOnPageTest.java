@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Hindsight;
@@ -36,9 +36,7 @@ class LearntOnPageTest {
   private static final List<Trial> TRIALS = NotebookReader.read(List.of(GARDEN)).trials();
   private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      TRIALS.stream()
-          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
-          .toList();
+      TRIALS.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
 
   private static Document page(List<TrialForecast> trials, Workshop... workshops) {
     return Jsoup.parse(
@@ -118,9 +116,7 @@ class LearntOnPageTest {
     List<Trial> bare =
         NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
     List<TrialForecast> forecasts =
-        bare.stream()
-            .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
-            .toList();
+        bare.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
 
     assertThat(page(forecasts).select(".learnt")).isEmpty();
   }

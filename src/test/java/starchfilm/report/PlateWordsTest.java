@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.CurveReading;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.report.words.PlainWords;
@@ -74,6 +74,6 @@ class PlateWordsTest {
   }
 
   private static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial);
+    return new TrialForecaster(SameForAll.TEXTBOOK, 20).forecast(trial);
   }
 }

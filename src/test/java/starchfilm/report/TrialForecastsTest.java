@@ -10,15 +10,15 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecaster;
 
 class TrialForecastsTest {
   private static final List<Trial> TRIALS =
       NotebookReader.read(List.of(Path.of("formulations/garden"))).trials();
   private static final TrialAnalyst FEW =
-      new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), 20));
+      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, 20));
 
   @Test
   void whateverFailsInOneTrialLeavesTheOthers() {

@@ -12,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.report.TrialList.Order;
@@ -22,7 +22,7 @@ import starchfilm.report.TrialList.Order;
 class TrialListTest {
   private static final List<TrialForecast> GARDEN =
       NotebookReader.read(List.of(Path.of("formulations"))).trials().stream()
-          .map(new TrialForecaster(ParameterDistribution.textbook(), 20)::forecast)
+          .map(new TrialForecaster(SameForAll.TEXTBOOK, 20)::forecast)
           .toList();
 
   private final TrialList list = TrialList.of(GARDEN);

@@ -23,9 +23,8 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.web.http.Serving;
@@ -72,14 +71,9 @@ final class RunningSite implements AutoCloseable {
                   beforeWork.run();
                   return analyst.outline(trial);
                 },
-                new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
-                    ::outline,
+                new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, FEW_DRAWS))::outline,
                 FEW_DRAWS,
-                () ->
-                    new Adviser(
-                        RuleBook.packed(),
-                        TrialKnowledge.of(ParameterDistribution.textbook()),
-                        FEW_DRAWS),
+                () -> new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, FEW_DRAWS),
                 (root, trials, requireWanted) -> {
                   beforeWork.run();
                   return Workshop.taughtBy(root, trials, requireWanted);

@@ -28,8 +28,6 @@ import starchfilm.material.sorption.FilmIsotherm;
  * the adhesion, so it is calibration.
  */
 class CrackPublishedTest {
-  private static final RiskForecaster RISKS = new RiskForecaster(ParameterDistribution.textbook());
-
   /**
    * Films without glycerol that were cast whole, 20 to 100 micrometres: Lloyd and Kirst 1963 (corn,
    * wheat, potato, tapioca, waxy corn), Wolff et al. 1951 (amylose), Lourdin, Della Valle and
@@ -45,7 +43,7 @@ class CrackPublishedTest {
   void filmsWithoutGlycerolThatWereCastWholeAreLow(StarchKind kind, double humidity) {
     for (double wetMm : new double[] {0.4, 1.0, 1.6}) {
       PlateRisks risks =
-          RISKS.forecast(
+          risks(
               level(
                   Castings.plate(
                       wetMm, Castings.paste(kind, 0.06, 0), Castings.room(23, humidity, 0.1), 60)));
@@ -68,7 +66,7 @@ class CrackPublishedTest {
                 9, Castings.paste(StarchKind.CORN, starch, 0.65), Castings.room(22, 50, 0.1), 60)
             .with(new Plate(PlateMaterial.SILICONE, 0.155, 0.065, 0.003, 0.005));
 
-    PlateRisks risks = RISKS.forecast(pour);
+    PlateRisks risks = risks(pour);
 
     assertThat(risks.curl().level()).isEqualTo(RiskLevel.EXPECTED);
     assertThat(risks.curl().leastShrinking()).isBetween(0.10, 0.29);
@@ -195,7 +193,7 @@ class CrackPublishedTest {
     Casting plate =
         Castings.plate(
             wetMm, Castings.paste(StarchKind.CORN, 0.06, 0), Castings.room(22, 50, 0.1), 60);
-    return RISKS.forecast(plate.with(plate.pour().withUnevenness(unevenness))).crack();
+    return risks(plate.with(plate.pour().withUnevenness(unevenness))).crack();
   }
 
   private static Casting level(Casting plate) {
@@ -252,5 +250,9 @@ class CrackPublishedTest {
       course.add(new SpotMoment(i, moisture, moisture, moisture, kelvin));
     }
     return course;
+  }
+
+  private static PlateRisks risks(Casting plate) {
+    return PlateRisks.of(plate, ParameterDistribution.textbook());
   }
 }

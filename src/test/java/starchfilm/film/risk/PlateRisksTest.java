@@ -18,9 +18,7 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.material.sorption.FilmIsotherm;
 
 /** Risks of a plate and the change that helps most. */
-class RiskForecasterTest {
-  private final RiskForecaster risks = new RiskForecaster(ParameterDistribution.textbook());
-
+class PlateRisksTest {
   @Test
   void callsAThickBrittlePlateLikelyToCrackAndThinOrFlexibleOnesNot() {
     assertThat(crack(10, 0, 20, 20).level()).isGreaterThanOrEqualTo(RiskLevel.LIKELY);
@@ -38,8 +36,8 @@ class RiskForecasterTest {
   void needsLessStretchOfALevelPlate() {
     Casting uneven = Castings.plate(3, Castings.paste(0.06, 0.1), Castings.room(20, 50, 0.1), 60);
     Casting level = uneven.with(uneven.pour().withUnevenness(0.125));
-    assertThat(risks.forecast(level).crack().energyOverToughness())
-        .isLessThanOrEqualTo(risks.forecast(uneven).crack().energyOverToughness());
+    assertThat(risks(level).crack().energyOverToughness())
+        .isLessThanOrEqualTo(risks(uneven).crack().energyOverToughness());
   }
 
   @Test
@@ -56,8 +54,7 @@ class RiskForecasterTest {
   @Test
   void countsMouldByTheClockWhereNothingSlowsIt() {
     MouldRisk risk =
-        risks
-            .forecast(Castings.plate(5, Castings.paste(0.06, 0.3), Castings.room(24, 100, 0.1), 24))
+        risks(Castings.plate(5, Castings.paste(0.06, 0.3), Castings.room(24, 100, 0.1), 24))
             .mould();
     assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
     assertThat(risk.growthFromS()).isCloseTo(48 * 3600, within(3600.0));
@@ -71,8 +68,8 @@ class RiskForecasterTest {
     mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
     ParameterDistribution holdsMore =
         ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
-    double usual = risks.forecast(damp).mould().weightedHours();
-    double more = new RiskForecaster(holdsMore).forecast(damp).mould().weightedHours();
+    double usual = risks(damp).mould().weightedHours();
+    double more = PlateRisks.of(damp, holdsMore).mould().weightedHours();
     assertThat(usual).isGreaterThan(24);
     assertThat(more).isCloseTo(usual, within(0.25 * usual));
   }
@@ -127,8 +124,7 @@ class RiskForecasterTest {
   }
 
   private CrackRisk crack(double wetMm, double glycerol, double celsius, double humidityPct) {
-    return risks
-        .forecast(
+    return risks(
             Castings.plate(
                 wetMm,
                 Castings.paste(0.06, glycerol),
@@ -138,8 +134,7 @@ class RiskForecasterTest {
   }
 
   private MouldRisk mould(double wetMm, double celsius, double humidityPct) {
-    return risks
-        .forecast(
+    return risks(
             Castings.plate(
                 wetMm, Castings.paste(0.06, 0.3), Castings.room(celsius, humidityPct, 0.1), 60))
         .mould();
@@ -148,11 +143,9 @@ class RiskForecasterTest {
   @Test
   void filmIsLooseFromWhenItIsPeeled() {
     Casting plate = Castings.plate(2, Castings.paste(0.06, 0.3), Castings.room(20, 50, 0.1), 60);
-    CurlRisk stuck = risks.forecast(plate).curl();
+    CurlRisk stuck = risks(plate).curl();
     CurlRisk peeled =
-        risks
-            .forecast(plate.with(List.of(new FaceChange(10 * 3_600, FaceChange.OpenFaces.BOTH))))
-            .curl();
+        risks(plate.with(List.of(new FaceChange(10 * 3_600, FaceChange.OpenFaces.BOTH)))).curl();
     assertThat(stuck.level()).isEqualTo(RiskLevel.LOW);
     assertThat(stuck.looseFromS()).isEmpty();
     assertThat(peeled.looseFromS()).hasValue(10 * 3_600);
@@ -178,7 +171,11 @@ class RiskForecasterTest {
         .isEqualTo(1);
     assertThat(MouldGrowth.slowedBy(sour)).isCloseTo(0.125, within(1e-9));
     Casting damp = Castings.plate(10, plain, Castings.room(15, 75, 0.1), 60);
-    assertThat(risks.forecast(damp.with(sour)).mould().weightedHours())
-        .isLessThan(0.2 * risks.forecast(damp).mould().weightedHours());
+    assertThat(risks(damp.with(sour)).mould().weightedHours())
+        .isLessThan(0.2 * risks(damp).mould().weightedHours());
+  }
+
+  private static PlateRisks risks(Casting plate) {
+    return PlateRisks.of(plate, ParameterDistribution.textbook());
   }
 }
