@@ -52,16 +52,16 @@ public record DryingSheet(
     List<String> lines = new ArrayList<>();
     OddityWords.of(trial).forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(trial.name() + " (" + PourCalendar.of(trial).pour() + ")");
+    lines.add(Headline.of(forecast));
+    trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
+    Headline.takenIn(forecast).ifPresent(lines::add);
+    forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
+    lines.add("");
     lines.add(trial.casting().place().name() + ": " + RoomWords.air(trial.casting().room()));
     lines.add(
         "%s on %s; %s."
             .formatted(
                 pour.wetLabel(), RecipeWords.plate(trial.casting().plate()), pour.dryLabel()));
-    lines.add("");
-    lines.add(Headline.of(forecast));
-    trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
-    Headline.takenIn(forecast).ifPresent(lines::add);
-    forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
     lines.add("");
     lines.addAll(table(milestones));
     lines.add("");
@@ -130,8 +130,12 @@ public record DryingSheet(
     }
     lines.add(line("", table.spots().stream().map(MilestoneTable.SpotHead::name)));
     for (MilestoneTable.Row row : table.rows()) {
-      lines.add(line(row.name(), row.cells().stream().map(when -> when.moment().replace(",", ""))));
-      lines.add(line("", row.cells().stream().map(MilestoneTable.When::span)));
+      boolean dated = row.cells().stream().anyMatch(when -> !when.moment().isEmpty());
+      if (dated) {
+        lines.add(
+            line(row.name(), row.cells().stream().map(when -> when.moment().replace(",", ""))));
+      }
+      lines.add(line(dated ? "" : row.name(), row.cells().stream().map(MilestoneTable.When::span)));
     }
     return lines;
   }

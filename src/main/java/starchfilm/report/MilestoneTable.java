@@ -39,6 +39,7 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
   /**
    * When it comes.
    *
+   * @param moment by the calendar; empty where the pour is not dated
    * @param span time since the pour, with its range
    * @param chance a remark where it does not come in every likely case; may be empty
    */
@@ -91,7 +92,7 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
   private static When when(MilestoneForecast forecast, double longestS, PourCalendar calendar) {
     double share = forecast.shareReached();
     return new When(
-        calendar.moment(forecast.timeS().middle()),
+        calendar.pouredAt().isEmpty() ? "" : calendar.moment(forecast.timeS().middle()),
         Spans.of(forecast.timeS(), longestS),
         share > 0 && share < 0.995 && Double.isFinite(forecast.timeS().low())
             ? "in " + PlanWords.chance(share) + " likely cases"

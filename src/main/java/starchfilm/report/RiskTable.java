@@ -145,7 +145,7 @@ final class RiskTable {
   private static RiskLine mould(TrialForecast trial, Optional<Rerun> best, PourCalendar calendar) {
     MouldRisk risk = trial.risks().mould();
     String reason =
-        "In the wettest part mould gets the equivalent of %s hours at full speed%s."
+        "Mould in the wettest part grows as much as in %s hours at its fastest%s."
             .formatted(
                 Figures.two(risk.weightedHours()),
                 Double.isInfinite(risk.growthFromS())

@@ -88,7 +88,7 @@ class NextTrialsTest {
     assertThat(next.adjustments()).contains(Change.POUR_THINNER);
     assertThat(next.aims())
         .anyMatch(aim -> aim.startsWith("it would be dry through in "))
-        .anyMatch(aim -> aim.startsWith("mould gets the equivalent of "))
+        .anyMatch(aim -> aim.startsWith("mould grows as much as in "))
         .doesNotHaveDuplicates();
     assertThat(next.sentence()).contains(next.aims());
   }

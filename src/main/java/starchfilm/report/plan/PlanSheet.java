@@ -100,17 +100,19 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
     }
     List<String> lines =
         new ArrayList<>(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
-    lines.addAll(assumed);
     List<RecipeSheet> sheets = sheets();
     if (sheets.isEmpty()) {
       lines.add("");
       lines.addAll(nothingFits());
+      lines.add("");
+      lines.addAll(assumed);
       return lines;
     }
     sheets.forEach(sheet -> add(lines, sheet));
     addCooking(lines, sheets);
     lines.add("");
     lines.add("Ranges hold 8 of 10 likely cases.");
+    lines.addAll(assumed);
     cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }

@@ -41,7 +41,6 @@ final class SeriesText {
   static List<String> of(Series series, List<String> remarks) {
     List<String> lines = new ArrayList<>();
     lines.add(head(series));
-    lines.addAll(remarks);
     lines.add("");
     lines.add(
         LINE.formatted(
@@ -56,6 +55,7 @@ final class SeriesText {
     lines.add(
         "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes one trial file per"
             + " group.");
+    lines.addAll(remarks);
     Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }

@@ -93,7 +93,7 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet {
     for (PlateNow plate : plates()) {
       lines.add("");
       lines.add(plate.sentence());
-      lines.add("  " + plate.waterLeft() + "; look " + plate.look() + ".");
+      lines.add("  " + PlainWords.sentence(plate.waterLeft()) + " Look: " + plate.look() + ".");
       lines.add(
           Awaited.all().stream()
               .map(one -> PlainWords.word(one) + " " + plate.scaleAt(one))
