@@ -12,10 +12,10 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
-import starchfilm.files.saving.TrialTable;
-import starchfilm.files.saving.TrialTable.TrialText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
+import starchfilm.request.TrialTable;
+import starchfilm.request.TrialTable.TrialText;
 
 /** Starts a trial file. */
 record NewCommand(Asked asked) implements Callable<Integer> {

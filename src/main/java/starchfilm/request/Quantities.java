@@ -7,6 +7,9 @@ import java.util.regex.Pattern;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.notebook.TypedValue;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -48,6 +51,14 @@ final class Quantities {
         typed,
         "a mass or a volume, such as 250 g or 200 ml",
         List.of(Dimension.MASS, Dimension.VOLUME));
+  }
+
+  /** A trial with an amount: what goes into the pot is not always weighed. */
+  static ObjectValue into(ObjectValue trial, String path, TypedAmount amount, Place place) {
+    String volume = path.replace("mass_g", "volume_ml");
+    return amount.is(Dimension.VOLUME)
+        ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
+        : trial.without(volume).with(path, TypedValue.of(amount, "g", place));
   }
 
   /** A volume as a kitchen jug measures it (m3). */

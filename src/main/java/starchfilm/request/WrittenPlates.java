@@ -2,10 +2,12 @@ package starchfilm.request;
 
 import static java.util.stream.Collectors.joining;
 
+import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,6 +18,13 @@ import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Rest;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.Member;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.saving.CastingFields;
 
 /**
  * Plates of one size as people type them: {@code 4x300x200mm glass}, {@code 2 round steel plates 24
@@ -280,6 +289,30 @@ record WrittenPlates(Plate plate, int count) {
     return "Plates of several sizes are counted as so many of their mean size, poured equally thick"
         + (materials.contains(",") ? "; all as " + materials.replaceFirst(",.*", "") : "")
         + ".";
+  }
+
+  /**
+   * A trial on these plates.
+   *
+   * @param isSized whether their size is given, too
+   * @param at the place of a field that they fill
+   */
+  ObjectValue into(ObjectValue trial, boolean isSized, Function<String, Place> at) {
+    ObjectValue on =
+        count == 1
+            ? trial
+            : trial.with(
+                "pour.plates", new NumberValue(at.apply("pour.plates"), BigDecimal.valueOf(count)));
+    for (Map.Entry<String, Member> one : CastingFields.plate(plate, 0).members().entrySet()) {
+      String path = "pour.plate." + one.getKey();
+      Located value = one.getValue().value();
+      if (value instanceof TextValue words) {
+        on = on.with(path, new TextValue(at.apply(path), words.text()));
+      } else if (isSized) {
+        on = on.with(path, new NumberValue(at.apply(path), new BigDecimal(value.quoted())));
+      }
+    }
+    return on;
   }
 
   static double metres(String number, String unit) {

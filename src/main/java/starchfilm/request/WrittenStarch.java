@@ -3,10 +3,16 @@ package starchfilm.request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 
@@ -42,9 +48,34 @@ record WrittenStarch(
   /** An ingredient in front of it: glycerol: 6 g 88 %. */
   static final Pattern WORD_FIRST = Pattern.compile(WHAT + ":?\\s+" + AMOUNT + SHARE);
 
-  /** What of it is neither starch nor water; empty where it is starch. */
-  Optional<String> inert() {
-    return isFlour ? Optional.of(Flour.range(kind)) : Optional.empty();
+  /**
+   * A trial with it.
+   *
+   * @param portion where it stands there, with its dot; empty for the trial's own fields
+   * @param amount how its mass is read
+   * @param at the place of a field that it fills
+   */
+  ObjectValue into(
+      ObjectValue trial,
+      String portion,
+      Function<String, TypedAmount> amount,
+      Function<String, Place> at) {
+    ObjectValue with =
+        trial.with(portion + "kind", new TextValue(at.apply("kind"), kind.tradeName()));
+    if (mass.isPresent()) {
+      with =
+          Quantities.into(with, portion + "mass_g", amount.apply(mass.get()), at.apply("mass_g"));
+    }
+    if (isFlour) {
+      with = with(with, portion, "inert_pct", Flour.range(kind), at);
+    }
+    return moisture.isPresent() ? with(with, portion, "moisture_pct", moisture.get(), at) : with;
+  }
+
+  private static ObjectValue with(
+      ObjectValue trial, String portion, String field, String share, Function<String, Place> at) {
+    TypedAmount amount = TypedAmount.of(Dimension.SHARE, share);
+    return trial.with(portion + field, TypedValue.of(amount, "%", at.apply(field)));
   }
 
   String remark() {

@@ -33,7 +33,6 @@ import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
-import starchfilm.files.saving.CastingFields;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -148,19 +147,14 @@ final class WrittenTrial {
         in.remark(starch.remark());
       }
       Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
-      ObjectValue portion =
-          new ObjectValue(here, Map.of(), List.of())
-              .with("kind", text("trial.starch", starch.kind().tradeName()));
-      portion = with(portion, "mass_g", starch.mass());
-      portion = with(portion, "inert_pct", starch.inert());
-      starches.add(with(portion, "moisture_pct", starch.moisture()));
+      starches.add(
+          starch.into(
+              new ObjectValue(here, Map.of(), List.of()),
+              "",
+              Quantities::massOrVolume,
+              field -> at("trial.starch")));
     }
     return starches;
-  }
-
-  private static ObjectValue with(ObjectValue portion, String field, Optional<String> typed) {
-    String unit = String.valueOf(UNITS.get("recipe.starch." + field));
-    return typed.map(words -> with(portion, field, unit, words, "trial.starch")).orElse(portion);
   }
 
   /** Every amount that stands in one field of the trial. */
@@ -192,18 +186,7 @@ final class WrittenTrial {
                 .filter(path -> !path.endsWith("tare_g"))
                 .filter(path -> !path.contains("rim") || !in.has("trial.rim"))
                 .toArray(String[]::new));
-    if (plates.count() != 1) {
-      put("pour.plates", number("trial.plate", BigDecimal.valueOf(plates.count())));
-    }
-    CastingFields.plate(plates.plate(), 0)
-        .members()
-        .forEach((key, member) -> put("pour.plate." + key, ofPlate(member.value())));
-  }
-
-  private static Located ofPlate(Located value) {
-    return value instanceof TextValue words
-        ? text("trial.plate", words.text())
-        : number("trial.plate", new BigDecimal(value.quoted()));
+    fields = plates.into(fields, true, field -> at("trial.plate"));
   }
 
   private void weighed() {
@@ -282,22 +265,13 @@ final class WrittenTrial {
     return new NumberValue(at(key), value);
   }
 
-  /**
-   * With an amount that has a unit of its own; what goes into the pot is not always weighed, and
-   * its volume goes into the field of the volume.
-   */
+  /** With an amount that has a unit of its own. */
   private static ObjectValue with(
       ObjectValue trial, String path, String unit, String typed, String key) {
-    Place place = at(key);
-    if (!path.endsWith("mass_g")) {
-      return trial.with(
-          path, TypedValue.of(TypedAmount.of(Dimension.ofUnit(unit), typed), unit, place));
-    }
-    TypedAmount amount = Quantities.massOrVolume(typed);
-    String volume = path.replace("mass_g", "volume_ml");
-    return amount.is(Dimension.VOLUME)
-        ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
-        : trial.without(volume).with(path, TypedValue.of(amount, unit, place));
+    return path.endsWith("mass_g")
+        ? Quantities.into(trial, path, Quantities.massOrVolume(typed), at(key))
+        : trial.with(
+            path, TypedValue.of(TypedAmount.of(Dimension.ofUnit(unit), typed), unit, at(key)));
   }
 
   static Located text(String key, String text) {

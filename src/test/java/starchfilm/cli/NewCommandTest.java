@@ -306,11 +306,31 @@ class NewCommandTest {
         .contains("\"volume_ml\" : 360", "\"mass_g\" : 20.0", "\"air_C\" : 20", "\"rh_pct\" : 50")
         .containsPattern("wet_thickness_mm\" : 3\\.");
     assertThat(Files.readString(folder.resolve("zwei.json")))
-        .contains("\"mass_g\" : 21", "\"kind\" : \"kartoffel\"", "2026-03-14T12:00")
+        .contains("\"mass_g\" : 21", "\"kind\" : \"potato\"", "2026-03-14T12:00")
         .contains("\"length_mm\" : 300", "\"width_mm\" : 200");
     assertThat(Files.readString(folder.resolve("drei.json")))
-        .contains("\"volume_ml\" : {", "\"kind\" : \"maisstärke\"");
+        .contains("\"volume_ml\" : {", "\"kind\" : \"corn\"");
     assertThat(terminal.run("check", "eins.json", "zwei.json", "drei.json")).isZero();
+  }
+
+  @Test
+  void readsTheCellsOfATableAsALineOfWhatWasCooked() throws IOException {
+    Files.writeString(
+        folder.resolve("cells.csv"),
+        "name;starch;water g;plate;wet mm\n"
+            + "One;2 tbsp of cornstarch;360;2x 24cm round steel;3\n"
+            + "Two;rice flour 20 g 12 %;360;A4 glass;3\n");
+
+    assertThat(terminal.run("new", "--from", "cells.csv")).as(terminal.err()).isZero();
+    assertThat(terminal.err())
+        .contains("cells.csv, line 3: recipe.starch.kind: Flour is not starch");
+    assertThat(Files.readString(folder.resolve("one.json")))
+        .contains(
+            "\"kind\" : \"corn\"", "\"volume_ml\"", "\"diameter_mm\" : 240", "\"plates\" : 2");
+    assertThat(Files.readString(folder.resolve("two.json")))
+        .contains("\"kind\" : \"rice\"", "\"inert_pct\"", "\"moisture_pct\" : 12")
+        .contains("\"length_mm\" : 297", "\"width_mm\" : 210");
+    assertThat(terminal.run("check", "one.json", "two.json")).isZero();
   }
 
   @Test

@@ -16,7 +16,7 @@ import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TypedValue;
 
 /** What a person types for a field of a trial file, and how what stands there is shown. */
-final class FieldInput {
+public final class FieldInput {
   private static final String UNKNOWN = "unknown";
 
   private FieldInput() {}
@@ -32,8 +32,15 @@ final class FieldInput {
     return of(field, typed, Place.of(""));
   }
 
-  /** The same at a place where a fault of it is told. */
-  static Located of(TrialField field, String typed, Place place) {
+  /**
+   * The same at a place where a fault of it is told.
+   *
+   * @param field the field
+   * @param typed as above
+   * @param place the place
+   * @return the value
+   */
+  public static Located of(TrialField field, String typed, Place place) {
     String unit = field.unit();
     return switch (field.kind()) {
       case AMOUNT ->

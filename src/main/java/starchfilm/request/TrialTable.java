@@ -1,15 +1,16 @@
-package starchfilm.files.saving;
+package starchfilm.request;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
@@ -34,6 +36,11 @@ import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.roomlog.LogTable;
 import starchfilm.files.roomlog.LogTable.LogRow;
 import starchfilm.files.roomlog.LogText;
+import starchfilm.files.saving.FieldInput;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.SafeFile;
+import starchfilm.files.saving.TrialFileText;
 
 /**
  * A table of trials, one a row, its columns named as the keys of a trial file: {@code
@@ -45,21 +52,8 @@ public final class TrialTable {
   private static final int MOST_ROWS = 1_000;
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
   private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
+  private static final Pattern UNKNOWN = Pattern.compile("(?i)unknown|\\?");
   private static final String KIND = "recipe.starch.kind";
-  private static final String MASS = "recipe.starch.mass_g";
-
-  private static final String PLATE = "pour.plate.";
-
-  /** glass 30x20 cm, or 30x20 cm glass. */
-  private static final Pattern MATERIAL_AND_SIDES =
-      Pattern.compile("(?iU)(.*?)\\s*([0-9.]+)\\s*[x\u00D7]\\s*([0-9.]+)\\s*(mm|cm|in)\\b(.*)");
-
-  /** 20 g potato, or potato 20 g. */
-  private static final Pattern KIND_AND_MASS =
-      Pattern.compile(
-          String.format(
-              "(?iU)(%1$s)\\s+(?:of )?([\\p{L}].*)|([\\p{L}].*?)\\s+(%1$s)", TypedAmount.WITHIN));
-
   private static final Map<String, TrialField> KEYS =
       TrialField.TRIAL.all().stream()
           .filter(field -> field.kind() != ValueKind.SECTION)
@@ -95,38 +89,20 @@ public final class TrialTable {
    * bare numbers where the head names one.
    */
   private record FieldColumn(String key, int entry, TrialField field, String unit) {
-    /** The list it belongs to. */
-    Optional<String> list() {
-      return LISTS.stream().filter(list -> key.startsWith(list + ".")).findFirst();
+    /** Where it stands in a trial whose lists are objects with numbers for names. */
+    String path() {
+      return LISTS.stream()
+          .filter(list -> key.startsWith(list + "."))
+          .findFirst()
+          .map(list -> list + "." + entry + key.substring(list.length()))
+          .orElse(key);
     }
 
     /** With the unit that stands in the head. */
     String measured(String cell) {
       return unit.isEmpty() || !BARE_END.matcher(cell).find() ? cell : cell + " " + unit;
     }
-
-    /** The column a cell belongs to: what was measured by volume goes where volumes are kept. */
-    FieldColumn of(String cell) {
-      TrialField volume = KEYS.get(key.replace("mass_g", "volume_ml"));
-      if (!key.endsWith(".mass_g") || volume == null) {
-        return this;
-      }
-      try {
-        return TypedAmount.inUnit("g", cell, Dimension.VOLUME).is(Dimension.VOLUME)
-            ? new FieldColumn(volume.path(), entry, volume, unit)
-            : this;
-      } catch (MistypedException toldByItsField) {
-        return this;
-      }
-    }
   }
-
-  /**
-   * What stands in a column.
-   *
-   * @param number of the column, from 1
-   */
-  private record FilledCell(FieldColumn column, String written, int number) {}
 
   /**
    * Reads a table.
@@ -258,32 +234,22 @@ public final class TrialTable {
 
   private TrialText row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
-    Map<String, TreeMap<Integer, ObjectValue>> lists = new LinkedHashMap<>();
-    for (FilledCell one : cells(row, columns)) {
-      String cell = one.column().measured(one.written());
-      FieldColumn column = one.column().of(cell);
-      Place place = new Place(column.key(), row.line(), one.number());
-      Optional<Located> value = value(column.field(), cell, place);
-      if (value.isEmpty()) {
-        continue;
-      }
-      Optional<String> list = column.list();
-      if (list.isPresent()) {
-        String inner = column.key().substring(list.get().length() + 1);
-        lists
-            .computeIfAbsent(list.get(), key -> new TreeMap<>())
-            .merge(
-                column.entry(),
-                new ObjectValue(place, Map.of(), List.of()).with(inner, value.get()),
-                (there, other) -> there.with(inner, value.get()));
-      } else {
-        trial = trial.with(column.key(), value.get());
+    for (int i = 0; i < row.cells().size(); i++) {
+      String cell = row.cells().get(i);
+      if (!cell.isEmpty() && columns.get(i).isPresent()) {
+        FieldColumn column = columns.get(i).get();
+        Place place = new Place(column.key(), row.line(), i + 1);
+        try {
+          trial = with(trial, column, column.measured(cell), place);
+        } catch (MistypedException e) {
+          findings.fault(place, e.given(), e.allowed(), e.mend());
+        }
       }
     }
-    for (Map.Entry<String, TreeMap<Integer, ObjectValue>> list : lists.entrySet()) {
-      Place place = list.getValue().firstEntry().getValue().place();
-      trial =
-          trial.with(list.getKey(), new ListValue(place, List.copyOf(list.getValue().values())));
+    for (String list : LISTS) {
+      if (trial.at(list).orElse(trial) instanceof ObjectValue entries && entries != trial) {
+        trial = trial.with(list, listed(list, entries));
+      }
     }
     String name =
         trial.get("name").orElse(trial) instanceof TextValue words
@@ -296,70 +262,74 @@ public final class TrialTable {
     return new TrialText(name, LocatedWriter.lines(trial));
   }
 
-  /**
-   * The cells of a row that hold something; potato 20 g is a kind and its mass, glass 30x20 cm a
-   * material and two sides.
-   */
-  private static List<FilledCell> cells(LogRow row, List<Optional<FieldColumn>> columns) {
-    List<FilledCell> cells = new ArrayList<>();
-    for (int i = 0; i < row.cells().size(); i++) {
-      String written = row.cells().get(i);
-      if (written.isEmpty() || columns.get(i).isEmpty()) {
-        continue;
-      }
-      FieldColumn column = columns.get(i).get();
-      Matcher both = KIND_AND_MASS.matcher(written);
-      if (column.key().equals(KIND) && both.matches()) {
-        cells.add(cell(MASS, column, both.group(1) == null ? both.group(4) : both.group(1), i + 1));
-        written = both.group(1) == null ? both.group(3) : both.group(2);
-      }
-      Matcher sides = MATERIAL_AND_SIDES.matcher(written);
-      if (column.key().equals(PLATE + "material") && sides.matches()) {
-        String unit = " " + sides.group(4);
-        cells.add(cell(PLATE + "length_mm", column, sides.group(2) + unit, i + 1));
-        cells.add(cell(PLATE + "width_mm", column, sides.group(3) + unit, i + 1));
-        written = (sides.group(1) + sides.group(5)).strip();
-      }
-      if (!written.isEmpty()) {
-        cells.add(new FilledCell(column, written, i + 1));
-      }
-    }
-    return cells;
+  /** The entries of a list in the order of their numbers. */
+  private static ListValue listed(String list, ObjectValue entries) {
+    List<Located> inOrder = new ArrayList<>();
+    entries.members().keySet().stream()
+        .sorted(Comparator.comparing(Integer::valueOf))
+        .forEach(
+            number -> {
+              Map<String, Member> members =
+                  ((ObjectValue) entries.get(number).orElseThrow()).members();
+              Place first = members.values().iterator().next().key();
+              Place place = new Place(list + "[" + number + "]", first.line(), first.column());
+              inOrder.add(new ObjectValue(place, members, List.of()));
+            });
+    return new ListValue(entries.place(), inOrder);
   }
 
-  /** A part of a cell that belongs to another key than its column. */
-  private static FilledCell cell(String key, FieldColumn column, String written, int number) {
-    TrialField field = Objects.requireNonNull(KEYS.get(key));
-    return new FilledCell(
-        new FieldColumn(key, column.entry(), field, column.unit()), written, number);
+  /** The trial with what stands in a cell, which may say more than its column. */
+  private ObjectValue with(ObjectValue trial, FieldColumn column, String cell, Place place) {
+    String path = column.path();
+    UnaryOperator<String> volume = key -> key.replace("mass_g", "volume_ml");
+    Function<String, Place> at = field -> new Place(field, place.line(), place.column());
+    if (column.key().equals(KIND)) {
+      WrittenStarch starch = WrittenStarch.all(List.of(cell)).get(0);
+      if (starch.isFlour()) {
+        findings.notice(place, starch.remark());
+      }
+      String portion = path.replaceFirst("kind$", "");
+      return starch.into(
+          trial, portion, TrialTable::grams, field -> at.apply(KIND.replace("kind", field)));
+    }
+    if (column.key().equals("pour.plate.material")) {
+      WrittenPlates plates = WrittenPlates.parse(cell);
+      if (!WrittenPlates.remark(plates.plate()).isEmpty()) {
+        findings.notice(place, WrittenPlates.remark(plates.plate()));
+      }
+      return plates.into(trial, !WrittenPlates.isSizeless(cell), at);
+    }
+    if (column.key().endsWith("mass_g")
+        && KEYS.containsKey(volume.apply(column.key()))
+        && !UNKNOWN.matcher(cell).matches()) {
+      return Quantities.into(trial, path, grams(cell), place);
+    }
+    return trial.with(path, value(column.field(), cell, place));
   }
 
-  private Optional<Located> value(TrialField field, String cell, Place place) {
-    if (field.many()) {
-      List<Located> entries =
-          Stream.of(cell.split(";", -1))
-              .map(String::strip)
-              .filter(one -> !one.isEmpty())
-              .flatMap(one -> single(field, one, place).stream())
-              .toList();
-      return Optional.of(new ListValue(place, entries));
-    }
-    return single(field, cell, place);
+  /** What is given without a unit is weighed in grams. */
+  private static TypedAmount grams(String typed) {
+    return TypedAmount.inUnit("g", typed, Dimension.VOLUME);
   }
 
-  private Optional<Located> single(TrialField field, String cell, Place place) {
-    try {
-      return Optional.of(
-          switch (field.kind()) {
-            case FLAG -> flag(cell, place);
-            case CHOICE -> new TextValue(place, cell.toLowerCase(Locale.ROOT));
-            case CLOCK -> new TextValue(place, pour(cell));
-            default -> FieldInput.of(field, cell, place);
-          });
-    } catch (MistypedException e) {
-      findings.fault(place, e.given(), e.allowed(), e.mend());
-      return Optional.empty();
-    }
+  private Located value(TrialField field, String cell, Place place) {
+    return field.many()
+        ? new ListValue(
+            place,
+            Stream.of(cell.split(";", -1))
+                .map(String::strip)
+                .filter(one -> !one.isEmpty())
+                .map(one -> single(field, one, place))
+                .toList())
+        : single(field, cell, place);
+  }
+
+  private Located single(TrialField field, String cell, Place place) {
+    return switch (field.kind()) {
+      case FLAG -> flag(cell, place);
+      case CLOCK -> new TextValue(place, pour(cell));
+      default -> FieldInput.of(field, cell, place);
+    };
   }
 
   /** A day without an hour stands for its noon. */

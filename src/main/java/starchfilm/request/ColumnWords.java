@@ -1,4 +1,4 @@
-package starchfilm.files.saving;
+package starchfilm.request;
 
 import java.text.Normalizer;
 import java.util.Locale;
