@@ -29,13 +29,8 @@ final class MilestoneDetector implements StepListener {
    */
   static final double DRY_ENOUGH_ACTIVITY = 0.2;
 
-  /** How near the milestone the skin is taken to be at it, where a step starts or ends (kg/kg). */
-  private static final double NEAR_ENOUGH = 0.005;
-
   /** A film with more water than solids would freeze about as water does (kg/kg). */
   private static final double WET_MOISTURE = 1;
-
-  private static final int MOST_SKIN_RETRIES = 4;
 
   /** How exactly a mark's moment is looked for (s). */
   private static final double DATED_TO_S = 0.1;
@@ -64,7 +59,6 @@ final class MilestoneDetector implements StepListener {
   private FilmIsotherm isotherm;
   private double isothermFactor;
   private int nextCurvePoint;
-  private int skinRetries;
 
   /** Degrees below freezing times how long, since it was last above (K s). */
   private double frostKs;
@@ -99,7 +93,6 @@ final class MilestoneDetector implements StepListener {
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
     nextCurvePoint = 0;
-    skinRetries = 0;
     frostKs = 0;
     Arrays.fill(reachedS, Double.POSITIVE_INFINITY);
     facesChanged(0);
@@ -158,9 +151,6 @@ final class MilestoneDetector implements StepListener {
 
   @Override
   public boolean accepted(Step step) {
-    if (approachesSkinDry(step)) {
-      return true;
-    }
     int wettest = wettest(step);
     for (Mark mark : MARKS) {
       if (reachedS[mark.ordinal()] == Double.POSITIVE_INFINITY) {
@@ -189,25 +179,6 @@ final class MilestoneDetector implements StepListener {
             && (reached(Mark.AT_REST) || !DryingVerdict.dries(rest, trace.startMoisture));
     boolean done = softForEver || reached(Mark.FIRM_AND_AT_REST);
     return !done || nextCurvePoint < curveTimesS.length;
-  }
-
-  /**
-   * The face dries faster than a long step tells from its ends, so a step that carries it past its
-   * milestone is asked for again, up to where the milestone should be, a few times over.
-   */
-  private boolean approachesSkinDry(Step step) {
-    if (reached(Mark.SKIN_FIRM) || skinRetries == MOST_SKIN_RETRIES) {
-      return false;
-    }
-    int node = slowestFace(step);
-    double atEnd = step.atEnd(node) - FIRM_MOISTURE;
-    double atStart = step.atStart(node) - FIRM_MOISTURE;
-    if (atStart < NEAR_ENOUGH || atEnd > -NEAR_ENOUGH) {
-      return false;
-    }
-    skinRetries++;
-    step.retryUntil(step.start() + (step.end() - step.start()) * atStart / (atStart - atEnd));
-    return true;
   }
 
   /** Reads the drying curve off a step. */

@@ -1,5 +1,6 @@
 package starchfilm.drying;
 
+import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingLimits;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -71,35 +72,32 @@ final class PlateExchange implements FaceExchange {
   static final ValidRange SPEED =
       new ValidRange("air speed", STILLEST_M_PER_S, DryingLimits.AIR_SPEED.max(), "m/s");
 
-  /** The steady temperature is found to this (K). */
-  private static final double STEADY_K = 1e-9;
-
-  private static final int STEADY_ROUNDS = 60;
+  /** So many rounds find the steady temperature to less than 1e-6 K. */
+  private static final int STEADY_ROUNDS = 10;
 
   private static final WagnerPruss1993 SATURATION = new WagnerPruss1993();
   private static final Harrison1963 LATENT_HEAT = new Harrison1963();
 
   private final Room room;
   private final boolean constantRoom;
-  private final double benchTemperatureK;
-  private final boolean benchFollowsAir;
+  private final OptionalDouble benchTemperatureK;
   private final double plateHeatJPerM2K;
   private final PlateTransfer upperTransfer;
   private final PlateTransfer lowerTransfer;
 
   private FilmIsotherm isotherm;
   private OpenFaces open = OpenFaces.UPPER;
-  private double isothermFactor = 1;
+  private double isothermFactor;
   private double restingTemperatureK;
-  private double benchFactor = 1;
-  private double benchWPerM2K = BENCH_W_PER_M2K;
+  private double benchFactor;
+  private double benchWPerM2K;
   private double benchHereK;
   private double humidityShift;
   private double temperatureShiftK;
   private double solidsHeatJPerM2K;
   private double waterHeatJPerM2K;
 
-  private double airTimeS = Double.NaN;
+  private double airTimeS;
   private double lowerActivity;
   private double upperActivity;
   private double airTemperatureK;
@@ -112,8 +110,7 @@ final class PlateExchange implements FaceExchange {
   PlateExchange(Casting drying, FilmIsotherm isotherm) {
     this.room = drying.room();
     this.constantRoom = room.isConstant();
-    this.benchFollowsAir = drying.benchTemperatureK().isEmpty();
-    this.benchTemperatureK = drying.benchTemperatureK().orElse(Double.NaN);
+    this.benchTemperatureK = drying.benchTemperatureK();
     Plate plate = drying.plate();
     this.plateHeatJPerM2K = plate.heatCapacityJPerM2K();
     this.upperTransfer = new PlateTransfer(plate.lengthM(), plate.widthM(), plate.rimHeightM());
@@ -163,7 +160,7 @@ final class PlateExchange implements FaceExchange {
       setAir(timeS);
     }
     restingTemperatureK = airTemperatureK;
-    if (!open.onPlate() || benchHereK == airTemperatureK) {
+    if (!open.onPlate()) {
       return airHumidity;
     }
     double vapourPa = upperTransfer.airVapourPressurePa();
@@ -171,12 +168,7 @@ final class PlateExchange implements FaceExchange {
     for (int round = 0; round < STEADY_ROUNDS; round++) {
       upperTransfer.evaluate(filmK, vapourPa / SATURATION.pa(filmK));
       double fromAir = upperTransfer.convectionWPerM2K() + upperTransfer.radiationWPerM2K();
-      double next =
-          (fromAir * airTemperatureK + benchWPerM2K * benchHereK) / (fromAir + benchWPerM2K);
-      if (Math.abs(next - filmK) < STEADY_K) {
-        break;
-      }
-      filmK = next;
+      filmK = (fromAir * airTemperatureK + benchWPerM2K * benchHereK) / (fromAir + benchWPerM2K);
     }
     restingTemperatureK = filmK;
     return Math.min(1, vapourPa / SATURATION.pa(filmK));
@@ -206,9 +198,12 @@ final class PlateExchange implements FaceExchange {
     if (constantRoom || !open.onPlate()) {
       lowerTransfer.setAir(airTemperatureK, airHumidity, speedMPerS);
     }
-    benchHereK = benchFollowsAir ? airTemperatureK : benchTemperatureK + temperatureShiftK;
+    benchHereK =
+        benchTemperatureK.isPresent()
+            ? benchTemperatureK.getAsDouble() + temperatureShiftK
+            : airTemperatureK;
     double apart = (benchHereK - airTemperatureK) / KEPT_FROM_K;
-    double kept = apart == 0 ? 0 : -Math.expm1(-apart * apart);
+    double kept = -Math.expm1(-apart * apart);
     benchWPerM2K =
         benchFactor * (BENCH_W_PER_M2K + kept * (KEPT_BENCH_W_PER_M2K - BENCH_W_PER_M2K));
   }
@@ -328,12 +323,6 @@ final class PlateExchange implements FaceExchange {
   /** Turns the results kept at a moved argument into derivatives. */
   private void difference(Argument by, double perStep) {
     int argument = by.ordinal();
-    if (perStep == 0) {
-      for (double[] of : slopes) {
-        of[argument] = 0;
-      }
-      return;
-    }
     difference(Result.LOWER_OUTFLOW, argument, lowerOutflow, perStep);
     difference(Result.UPPER_OUTFLOW, argument, upperOutflow, perStep);
     difference(Result.BORDER_RATE, argument, borderRate, perStep);

@@ -168,16 +168,7 @@ public final class RosenbrockIntegrator {
       }
       system.rates(time, step.endState, step.endRates);
       boolean goOn = listener.accepted(step);
-      boolean cutShort = !Double.isNaN(step.retryUntil);
-      while (!Double.isNaN(step.retryUntil)) {
-        time = step.retryUntil;
-        step.retryUntil = Double.NaN;
-        attempt(step.start, time - step.start);
-        step.end = time;
-        system.rates(time, step.endState, step.endRates);
-        goOn = listener.accepted(step);
-      }
-      step.advance(cutShort);
+      step.advance();
       if (!goOn) {
         break;
       }
@@ -205,7 +196,7 @@ public final class RosenbrockIntegrator {
       step.end = end;
       system.rates(end, step.endState, step.endRates);
       listener.accepted(step);
-      step.advance(false);
+      step.advance();
     }
     System.arraycopy(step.startState, 0, state, 0, length);
   }

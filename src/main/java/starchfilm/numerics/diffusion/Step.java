@@ -6,9 +6,8 @@ package starchfilm.numerics.diffusion;
  * <p>Within the step a component is the polynomial of degree 5 that takes value and rate at both
  * ends and at the start of the step before (Hermite); in a first step, or one much longer than the
  * step before, that of degree 3 through its own ends. The rate of a stiff component is its small
- * error many times enlarged, so its values within a long step are not to be trusted; {@link
- * #retryUntil} gives them exactly. The arrays belong to the integrator and are overwritten by the
- * next step.
+ * error many times enlarged, so its values within a long step are to be trusted less. The arrays
+ * belong to the integrator and are overwritten by the next step.
  */
 public final class Step {
   /**
@@ -26,7 +25,6 @@ public final class Step {
   double earlier;
   double start;
   double end;
-  double retryUntil = Double.NaN;
 
   Step(int length) {
     earlierState = new double[length];
@@ -37,15 +35,8 @@ public final class Step {
     endRates = new double[length];
   }
 
-  /**
-   * The end becomes the start, the start the one before; but where this step was cut short, the one
-   * before it tells more about the next.
-   */
-  void advance(boolean cutShort) {
-    if (cutShort && (end - start) * MOST_GROWTH < start - earlier) {
-      advanceOverThisStep();
-      return;
-    }
+  /** The end becomes the start, the start the one before. */
+  void advance() {
     double[] state = earlierState;
     double[] rates = earlierRates;
     earlierState = startState;
@@ -56,30 +47,6 @@ public final class Step {
     start = end;
     endState = state;
     endRates = rates;
-  }
-
-  private void advanceOverThisStep() {
-    double[] state = startState;
-    double[] rates = startRates;
-    startState = endState;
-    startRates = endRates;
-    start = end;
-    endState = state;
-    endRates = rates;
-  }
-
-  /**
-   * Asks for this step again, only up to a time within it: the end of a step is accurate for every
-   * component, while a value read within a long step is not for a stiff one.
-   *
-   * @param time where the step should end, between its start and its end
-   */
-  public void retryUntil(double time) {
-    if (!(time > start && time < end)) {
-      throw new IllegalArgumentException(
-          "a step from " + start + " to " + end + " cannot end at " + time);
-    }
-    retryUntil = time;
   }
 
   /**

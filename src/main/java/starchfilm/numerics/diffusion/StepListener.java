@@ -4,8 +4,7 @@ package starchfilm.numerics.diffusion;
 @FunctionalInterface
 public interface StepListener {
   /**
-   * Looks at an accepted step; may ask for it again by {@link Step#retryUntil}, and is then shown
-   * the shorter one.
+   * Looks at an accepted step.
    *
    * @param step the step; valid during the call only
    * @return false to end the integration with this step

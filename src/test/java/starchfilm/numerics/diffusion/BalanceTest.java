@@ -29,32 +29,6 @@ class BalanceTest {
     }
   }
 
-  @ParameterizedTest
-  @EnumSource(Order.class)
-  void closesWhereStepsAreCutShort(Order order) {
-    double[] state = FILM.start(GRID);
-    double start = DryingLikeFilm.total(GRID, state);
-    double[] cutAt = {Double.NaN};
-
-    order
-        .integrator(FILM.system(GRID), new Tolerance(1e-3, 1e-3, 1e-3))
-        .integrate(
-            0,
-            40,
-            1e-4,
-            40,
-            state,
-            step -> {
-              if (step.start() != cutAt[0] && step.end() < 40) {
-                cutAt[0] = step.start();
-                step.retryUntil(step.start() + 0.7 * (step.end() - step.start()));
-              }
-              return true;
-            });
-
-    assertThat(DryingLikeFilm.total(GRID, state)).isCloseTo(start, within(ROUNDING * start));
-  }
-
   /** Even where a step is as long as the whole drying, which no error control would accept. */
   @ParameterizedTest
   @EnumSource(Order.class)

@@ -42,47 +42,29 @@ class StepTest {
 
   @Test
   void reproducesAPolynomialOfDegreeThreeInAFirstStep() {
-    Step step = stepOver(3, false, 1, 1.5);
+    Step step = stepOver(3, 1, 1.5);
 
     assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 3), within(1e-14));
-    assertThat(stepOver(4, false, 1, 1.5).at(0, 1.2)).isNotCloseTo(Math.pow(1.2, 4), within(1e-4));
+    assertThat(stepOver(4, 1, 1.5).at(0, 1.2)).isNotCloseTo(Math.pow(1.2, 4), within(1e-4));
   }
 
   @Test
   void reproducesAPolynomialOfDegreeFiveInLaterSteps() {
-    Step step = stepOver(5, false, 0.8, 1, 1.5);
+    Step step = stepOver(5, 0.8, 1, 1.5);
 
     assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 5), within(1e-13));
-  }
-
-  @Test
-  void reachesBackOverAStepCutShort() {
-    for (double cut : new double[] {1e-2, 1e-5, 1e-10}) {
-      Step step = stepOver(5, true, 0.8, 1, 1 + cut, 1.5);
-
-      assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 5), within(1e-12));
-    }
   }
 
   /** A first step may be far shorter than the second; its rounding must not be enlarged. */
   @Test
   void leavesOutAStepBeforeThatWasFarShorter() {
-    Step step = stepOver(3, false, 1 - 1e-7, 1, 1.5);
+    Step step = stepOver(3, 1 - 1e-7, 1, 1.5);
 
     assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 3), within(1e-14));
   }
 
-  /** A step cut to almost nothing leaves next to no room between the times to interpolate over. */
-  @ParameterizedTest
-  @EnumSource(Order.class)
-  void staysAccurateAfterAStepCutShort(Order order) {
-    for (double share : new double[] {0.5, 1e-2, 1e-4, 1e-6, 1e-10}) {
-      assertThat(errorBetween(order, 64, share)).isLessThan(2 * errorBetween(order, 64));
-    }
-  }
-
-  /** The last of some steps over a power of time, the one before it cut short or not. */
-  private static Step stepOver(int exponent, boolean cutShort, double... times) {
+  /** The last of some steps over a power of time. */
+  private static Step stepOver(int exponent, double... times) {
     Step step = new Step(1);
     step.earlier = times[0];
     step.start = times[0];
@@ -91,7 +73,7 @@ class StepTest {
       step.end = times[i];
       fill(exponent, times[i], step.endState, step.endRates);
       if (i < times.length - 1) {
-        step.advance(cutShort && i == times.length - 2);
+        step.advance();
       }
     }
     return step;
@@ -100,24 +82,6 @@ class StepTest {
   private static void fill(int exponent, double time, double[] state, double[] rates) {
     state[0] = Math.pow(time, exponent);
     rates[0] = exponent * Math.pow(time, exponent - 1);
-  }
-
-  private static double errorBetween(Order order, int steps, double share) {
-    double[] largest = {0};
-    boolean[] cut = {false};
-    watch(
-        order,
-        steps,
-        step -> {
-          if (step.start() > END / 2 && !cut[0]) {
-            cut[0] = true;
-            step.retryUntil(step.start() + share * (step.end() - step.start()));
-          } else {
-            largest[0] = Math.max(largest[0], errorWithin(step));
-          }
-          return true;
-        });
-    return largest[0];
   }
 
   private static double errorBetween(Order order, int steps) {
