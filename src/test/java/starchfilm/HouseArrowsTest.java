@@ -23,7 +23,10 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The arrows between packages, as DEVELOPERS.md draws them: a room knows only rooms below it. */
+/**
+ * The arrows between packages, as DEVELOPERS.md draws them: a room knows only rooms below it. And
+ * the names in them: one a type.
+ */
 class HouseArrowsTest {
   private static final JavaClasses HOUSE =
       new ClassFileImporter()
@@ -167,6 +170,18 @@ class HouseArrowsTest {
   @ValueSource(strings = {"starchfilm.(*)..", "starchfilm.(**)"})
   void neitherWingsNorRoomsHaveACycle(String slices) {
     SlicesRuleDefinition.slices().matching(slices).should().beFreeOfCycles().check(HOUSE);
+  }
+
+  /** A reader who meets a name in a stack trace, an import or a search knows what it is. */
+  @Test
+  void noTwoTypesShareASimpleName() {
+    Stream<String> names =
+        HOUSE.stream()
+            .filter(type -> !type.isAnonymousClass())
+            .map(JavaClass::getSimpleName)
+            .filter(name -> !name.equals("package-info"));
+
+    assertThat(names).doesNotHaveDuplicates();
   }
 
   @Test

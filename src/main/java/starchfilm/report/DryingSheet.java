@@ -10,6 +10,7 @@ import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.MilestoneTable.MilestoneLine;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.OddityWords;
@@ -117,7 +118,7 @@ public record DryingSheet(
   private List<String> table(MilestoneTable table) {
     List<String> lines = new ArrayList<>();
     if (width < TABLE_WIDTH) {
-      for (MilestoneTable.Row row : table.rows()) {
+      for (MilestoneLine row : table.rows()) {
         lines.add(row.name());
         for (int i = 0; i < row.cells().size(); i++) {
           lines.add(
@@ -129,7 +130,7 @@ public record DryingSheet(
       return lines;
     }
     lines.add(line("", table.spots().stream().map(MilestoneTable.SpotHead::name)));
-    for (MilestoneTable.Row row : table.rows()) {
+    for (MilestoneLine row : table.rows()) {
       boolean dated = row.cells().stream().anyMatch(when -> !when.moment().isEmpty());
       if (dated) {
         lines.add(

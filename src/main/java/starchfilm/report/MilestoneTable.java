@@ -22,7 +22,7 @@ import starchfilm.report.words.PourCalendar;
  * @param rows one a milestone; skin-dry only where it comes well before peelable
  * @param scaleTest from when a kitchen scale tells that the plate is dry, if ever
  */
-record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> scaleTest) {
+record MilestoneTable(List<SpotHead> spots, List<MilestoneLine> rows, Optional<String> scaleTest) {
   /** Milestones closer than this in every spot are one to a cook (ratio; judged). */
   private static final double SAME = 0.05;
 
@@ -34,7 +34,7 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
    *
    * @param cells when, one a spot
    */
-  record Row(String name, String meaning, List<When> cells) {}
+  record MilestoneLine(String name, String meaning, List<When> cells) {}
 
   /**
    * When it comes.
@@ -68,10 +68,10 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
                 MILLIMETRE.figure(at.wetThicknessM()), MICROMETRE.figure(at.dryThicknessM())));
   }
 
-  private static Row row(Milestone milestone, TrialForecast trial) {
+  private static MilestoneLine row(Milestone milestone, TrialForecast trial) {
     PourCalendar calendar = PourCalendar.of(trial.trial());
     double longestS = trial.drying().at(Spot.THICK_SPOT).at(milestone).timeS().middle();
-    return new Row(
+    return new MilestoneLine(
         PlainWords.word(milestone),
         PlainWords.meaning(milestone),
         Arrays.stream(Spot.values())

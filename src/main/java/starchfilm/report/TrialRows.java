@@ -17,6 +17,7 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
 import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.RecipeWords;
 
@@ -48,7 +49,7 @@ public final class TrialRows {
         .tell("remarks", comparison.remarks());
   }
 
-  private static void put(AnswerTable.Row row, TrialForecast forecast) {
+  private static void put(AnswerRow row, TrialForecast forecast) {
     Trial trial = forecast.trial();
     row.put("file", trial.fileName())
         .put("poured_at", trial.pouredAt().map(Object::toString).orElse(""))
@@ -73,7 +74,7 @@ public final class TrialRows {
   }
 
   /** The columns of a planned recipe. */
-  public static void put(AnswerTable.Row row, PlannedRecipe recipe) {
+  public static void put(AnswerRow row, PlannedRecipe recipe) {
     Potful potful = recipe.potfuls().get(0);
     pot(row, potful.recipe())
         .put("cooked_g", potful.cookedKg())
@@ -91,7 +92,7 @@ public final class TrialRows {
     }
   }
 
-  private static AnswerTable.Row pot(AnswerTable.Row row, Recipe recipe) {
+  private static AnswerRow pot(AnswerRow row, Recipe recipe) {
     return row.put("starch", RecipeWords.starchKinds(recipe))
         .put("starch_g", recipe.starchKg())
         .put("glycerol_g", recipe.glycerol().massKg().value())
@@ -101,7 +102,7 @@ public final class TrialRows {
         .put("inert_g", recipe.inertKg().value());
   }
 
-  private static void cast(AnswerTable.Row row, Casting casting) {
+  private static void cast(AnswerRow row, Casting casting) {
     AirState air = casting.room().at(0);
     Composition paste = casting.composition();
     row.put("plates", casting.pour().plates())
@@ -115,7 +116,7 @@ public final class TrialRows {
         .put("air_speed_m_per_s", air.speedMPerS());
   }
 
-  private static void film(AnswerTable.Row row, FilmForecast film) {
+  private static void film(AnswerRow row, FilmForecast film) {
     row.put("feel", PlainWords.word(film.feel()));
     for (FilmFigure figure : FilmFigure.MEASURED) {
       if (figure.withheld(film).isEmpty()) {
@@ -124,7 +125,7 @@ public final class TrialRows {
     }
   }
 
-  private static void drying(AnswerTable.Row row, DryingForecast drying) {
+  private static void drying(AnswerRow row, DryingForecast drying) {
     row.put("verdict", FileWord.of(drying.verdict()));
     Awaited.all().forEach(one -> row.put(Awaited.field(one) + "_h", drying.timeS(one)));
   }

@@ -14,6 +14,7 @@ import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.report.MilestoneTable.MilestoneLine;
 import starchfilm.report.words.PlainWords;
 
 /**
@@ -49,7 +50,7 @@ class PlateWordsTest {
   @MethodSource("garden")
   void skinDryIsToldOnlyWhereItComesWellBeforePeelable(TrialForecast trial) {
     MilestoneTable table = MilestoneTable.of(trial);
-    assertThat(table.rows()).extracting(MilestoneTable.Row::name).contains("peelable");
+    assertThat(table.rows()).extracting(MilestoneLine::name).contains("peelable");
     assertThat(table.rows()).hasSizeBetween(2, 3);
   }
 

@@ -32,8 +32,8 @@ final class StressHistory {
   private final double plateM;
   private final double adhesionJPerM2;
   private final double peeledS;
-  private final Sheet edge;
-  private final Sheet thick;
+  private final StressedSpot edge;
+  private final StressedSpot thick;
   private double stuckRatio;
   private double crackRatio;
   private double heldRatio;
@@ -52,8 +52,8 @@ final class StressHistory {
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     DryingMechanics mechanics = DryingMechanics.of(drying.composition());
-    this.edge = new Sheet(mechanics, Spot.THIN_EDGE);
-    this.thick = new Sheet(mechanics, Spot.THICK_SPOT);
+    this.edge = new StressedSpot(mechanics, Spot.THIN_EDGE);
+    this.thick = new StressedSpot(mechanics, Spot.THICK_SPOT);
   }
 
   static StressHistory of(Casting drying, PlateCourse course) {
@@ -63,7 +63,7 @@ final class StressHistory {
   }
 
   /** One spot: its stress, and when and how wet it comes loose. */
-  private final class Sheet {
+  private final class StressedSpot {
     private final FilmStress stress;
     private double pullOverAdhesion;
     private double looseFromS = Double.POSITIVE_INFINITY;
@@ -71,7 +71,7 @@ final class StressHistory {
     private double lateLooseVolume;
     private double bendPerM;
 
-    Sheet(DryingMechanics mechanics, Spot spot) {
+    StressedSpot(DryingMechanics mechanics, Spot spot) {
       Composition paste = drying.composition();
       double wetM = drying.wetThicknessM() * spot.thicknessRatio(drying.pour().unevenness());
       stress =

@@ -38,7 +38,7 @@ public final class AnswerTable {
   private static final String WITHHELD = "withheld";
 
   private final String what;
-  private final List<Row> rows = new ArrayList<>();
+  private final List<AnswerRow> rows = new ArrayList<>();
   private final Map<String, List<String>> told = new LinkedHashMap<>();
 
   /**
@@ -51,11 +51,11 @@ public final class AnswerTable {
   }
 
   /** A row. */
-  public static final class Row {
+  public static final class AnswerRow {
     private final Map<String, Object> cells = new LinkedHashMap<>();
 
     /** Puts words; empty ones are left out. */
-    public Row put(String key, String words) {
+    public AnswerRow put(String key, String words) {
       return words.isEmpty() ? this : cell(key, PlainLine.of(words, Integer.MAX_VALUE));
     }
 
@@ -66,7 +66,7 @@ public final class AnswerTable {
      * @param si the figure in SI, turned into the key's unit; where it has none, as it is
      * @return this row
      */
-    public Row put(String key, double si) {
+    public AnswerRow put(String key, double si) {
       if (!Double.isFinite(si)) {
         return this;
       }
@@ -77,11 +77,11 @@ public final class AnswerTable {
     }
 
     /** Puts a figure with its range. */
-    public Row put(String key, Band band) {
+    public AnswerRow put(String key, Band band) {
       return put(key, band.middle()).put(key + LOW, band.low()).put(key + HIGH, band.high());
     }
 
-    private Row cell(String key, Object value) {
+    private AnswerRow cell(String key, Object value) {
       known(key);
       cells.put(key, value);
       return this;
@@ -89,8 +89,8 @@ public final class AnswerTable {
   }
 
   /** Begins a row. */
-  public Row row(String kind, String name) {
-    Row row = new Row().put("what", kind).put("name", name);
+  public AnswerRow row(String kind, String name) {
+    AnswerRow row = new AnswerRow().put("what", kind).put("name", name);
     rows.add(row);
     return row;
   }
@@ -143,7 +143,7 @@ public final class AnswerTable {
   }
 
   /** The figures of an answer about one thing, where a reader of one figure looks for them. */
-  private static void putByName(ObjectNode root, Row row) {
+  private static void putByName(ObjectNode root, AnswerRow row) {
     row.cells.forEach(
         (key, value) -> {
           if (row.cells.get(key + LOW) instanceof Number low
@@ -168,7 +168,7 @@ public final class AnswerTable {
     StringBuilder text = new StringBuilder();
     List<String> columns = columns();
     text.append(CSVFormat.DEFAULT.format(columns.toArray())).append('\n');
-    for (Row row : rows) {
+    for (AnswerRow row : rows) {
       Object[] cells = columns.stream().map(key -> row.cells.getOrDefault(key, "")).toArray();
       text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
     }

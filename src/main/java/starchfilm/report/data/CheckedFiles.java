@@ -5,6 +5,7 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 
 /** What is wrong with files, for other programs. */
 public final class CheckedFiles {
@@ -31,7 +32,7 @@ public final class CheckedFiles {
     return table;
   }
 
-  private static AnswerTable.Row at(AnswerTable.Row row, String file, Place place) {
+  private static AnswerRow at(AnswerRow row, String file, Place place) {
     if (place.line() > 0) {
       row.put("line", place.line());
     }

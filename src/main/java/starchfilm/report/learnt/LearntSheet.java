@@ -18,6 +18,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.units.Figures;
 import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
@@ -103,7 +104,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   public AnswerTable table() {
     AnswerTable table = new AnswerTable("learn");
     for (RoomLearnt room : learnt.rooms()) {
-      AnswerTable.Row row =
+      AnswerRow row =
           table
               .row("room", room.name())
               .put("plates", room.plates())
@@ -127,7 +128,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
     return table.tell("doubted", doubted()).tell("left_out", leftOut());
   }
 
-  private static void factor(AnswerTable.Row row, ParameterLearnt one) {
+  private static void factor(AnswerRow row, ParameterLearnt one) {
     UncertainParameter factor = one.factor();
     Estimate deviation = new Estimate(one.deviation(), one.sd());
     row.put("factor", FileWord.of(factor));

@@ -17,6 +17,7 @@ import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 
 /**
@@ -43,7 +44,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
    * @param unit its unit
    * @param si how much, in SI
    */
-  public record Row(String key, String what, ReaderUnit unit, Band si) {
+  public record JarFigure(String key, String what, ReaderUnit unit, Band si) {
     /** The value that one in ten cases stay below. */
     public String low() {
       return rounded(si.low());
@@ -85,17 +86,17 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
       String kind, String from, String width, String label, String low, String high) {}
 
   /** The parts, each with its range; none where they are withheld. */
-  public List<Row> rows() {
+  public List<JarFigure> rows() {
     return assay.content().map(this::rows).orElse(List.of());
   }
 
-  private List<Row> rows(JarContent content) {
+  private List<JarFigure> rows(JarContent content) {
     String volatiles = assay.origin().mayHoldMethanol() ? "water, alcohol" : "water";
     return List.of(
-        new Row("pure_glycerol_g", "pure glycerol", GRAM, content.pureGlycerolKg()),
-        new Row("glycerol_pct", "glycerol", PERCENT, content.glycerol()),
-        new Row("water_and_alcohol_pct", volatiles, PERCENT, content.volatiles()),
-        new Row("salt_and_soap_pct", "salt, soap", PERCENT, content.stays()));
+        new JarFigure("pure_glycerol_g", "pure glycerol", GRAM, content.pureGlycerolKg()),
+        new JarFigure("glycerol_pct", "glycerol", PERCENT, content.glycerol()),
+        new JarFigure("water_and_alcohol_pct", volatiles, PERCENT, content.volatiles()),
+        new JarFigure("salt_and_soap_pct", "salt, soap", PERCENT, content.stays()));
   }
 
   /** The cautions it calls for. */
@@ -111,7 +112,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
             .withheld()
             .map(why -> "Withheld. " + why)
             .orElse("In the jar (middle, and the range that holds in 8 of 10 likely cases):"));
-    for (Row row : rows()) {
+    for (JarFigure row : rows()) {
       lines.add(
           "  %-15s %8s %-2s (%s to %s)"
               .formatted(row.what(), row.middle(), row.unit().symbol(), row.low(), row.high()));
@@ -138,7 +139,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
   @Override
   public AnswerTable table() {
     AnswerTable table = new AnswerTable("assay");
-    AnswerTable.Row row =
+    AnswerRow row =
         table
             .row("jar", "")
             .put("origin", FileWord.of(assay.origin()))
@@ -159,8 +160,8 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
     if (rows().isEmpty()) {
       return "";
     }
-    Row grams = rows().get(0);
-    Row share = rows().get(1);
+    JarFigure grams = rows().get(0);
+    JarFigure share = rows().get(1);
     return "About %s %% is glycerol (%s): %s g of it in the jar (%s)."
         .formatted(share.middle(), share.range(), grams.middle(), grams.range());
   }

@@ -18,6 +18,7 @@ import starchfilm.planning.Varied;
 import starchfilm.report.TrialRows;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
@@ -79,7 +80,7 @@ final class SeriesText {
     AnswerTable table = new AnswerTable("series");
     for (int i = 0; i < series.groups().size(); i++) {
       Series.Group group = series.groups().get(i);
-      AnswerTable.Row row =
+      AnswerRow row =
           table
               .row("group", group.name())
               .put("order", series.order().indexOf(i) + 1)
