@@ -83,10 +83,8 @@ public final class Adviser {
             .distinct()
             .limit(MOST_SUSPECTS)
             .collect(Collectors.joining("; "));
-    return "Your notes don't explain it. The usual suspects, to rule out one at a"
-        + " time: "
-        + suspects
-        + ".";
+    return "Your notes don't explain it. The usual suspects, to rule out one at a time: %s."
+        .formatted(suspects);
   }
 
   private static String verdict(Optional<NextTrial> next) {

@@ -51,10 +51,7 @@ final class Chance {
         distance <= 0 || Double.isInfinite(band.high())
             ? band.middle() / band.low()
             : band.high() / band.middle();
-    return normal(distance / Math.log(half) * Band.Z90);
-  }
-
-  private static double normal(double z) {
+    double z = distance / Math.log(half) * Band.Z90;
     return new NormalDistribution(null, 0, 1).cumulativeProbability(z);
   }
 }

@@ -68,22 +68,21 @@ final class FigureWords {
   }
 
   static String air(AirState air) {
-    return CELSIUS.brief(air.temperatureK())
-        + " and "
-        + Math.round(100 * air.relativeHumidity())
-        + " % ("
-        + (air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
-            ? "still"
-            : "draught of " + METRE_PER_SECOND.brief(air.speedMPerS()))
-        + ")";
+    return "%s and %s %% (%s)"
+        .formatted(
+            CELSIUS.brief(air.temperatureK()),
+            Math.round(100 * air.relativeHumidity()),
+            air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
+                ? "still"
+                : "draught of " + METRE_PER_SECOND.brief(air.speedMPerS()));
   }
 
   static String use(Casting setup) {
-    return CELSIUS.brief(setup.use().temperatureK())
-        + " and "
-        + PERCENT.brief(setup.use().relativeHumidity())
-        + " after "
-        + Spans.of(setup.use().ageS());
+    return "%s and %s after %s"
+        .formatted(
+            CELSIUS.brief(setup.use().temperatureK()),
+            PERCENT.brief(setup.use().relativeHumidity()),
+            Spans.of(setup.use().ageS()));
   }
 
   static String firmBy(FaultContext scene, double timeS) {

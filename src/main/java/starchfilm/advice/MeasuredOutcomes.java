@@ -96,14 +96,13 @@ final class MeasuredOutcomes {
     return new OutcomeDifference(
         seen,
         agrees ? Agreement.AGREES : Agreement.DISAGREES,
-        (same
-                ? "About the same, as the model says"
-                : agrees ? "The model says so too" : "The model says otherwise")
-            + ": seen "
-            + Figures.brief(seenRatio)
-            + " ×, expected "
-            + Figures.brief(modelRatio)
-            + " ×.");
+        "%s: seen %s ×, expected %s ×."
+            .formatted(
+                same
+                    ? "About the same, as the model says"
+                    : agrees ? "The model says so too" : "The model says otherwise",
+                Figures.brief(seenRatio),
+                Figures.brief(modelRatio)));
   }
 
   private static boolean aboutOne(double ratio) {

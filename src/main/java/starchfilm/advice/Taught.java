@@ -3,7 +3,6 @@ package starchfilm.advice;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoublePredicate;
@@ -79,25 +78,20 @@ final class Taught {
     DoublePredicate isBeyond = figure -> atLittle ? figure <= worst : figure >= worst;
     int faulty = (int) faultyAt.getCount();
     int there = (int) poured.stream().mapToDouble(figure).filter(isBeyond).count();
-    int elsewhere = poured.size() - there;
     double byChance =
         CombinatoricsUtils.binomialCoefficientDouble(there, faulty)
             / CombinatoricsUtils.binomialCoefficientDouble(poured.size(), faulty);
     return faulty < FEWEST || byChance > CHANCE
         ? Optional.empty()
         : Optional.of(
-            "Of the "
-                + there
-                + " trials with "
-                + Figures.brief(worst)
-                + String.format(Locale.ROOT, ofWhat, beyond)
-                + ", "
-                + faulty
-                + " "
-                + what
-                + "; of the other "
-                + elsewhere
-                + " none.");
+            "Of the %s trials with %s%s, %s %s; of the other %s none."
+                .formatted(
+                    there,
+                    Figures.brief(worst),
+                    ofWhat.formatted(beyond),
+                    faulty,
+                    what,
+                    poured.size() - there));
   }
 
   private static boolean shows(TrialForecast each, Set<FaultKind> faults) {

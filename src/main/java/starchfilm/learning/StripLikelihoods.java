@@ -1,8 +1,10 @@
 package starchfilm.learning;
 
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import starchfilm.casting.trial.EachPlate.MeasuredFilm;
 import starchfilm.casting.trial.PullTest;
@@ -10,10 +12,11 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
+import starchfilm.learning.StripLikelihood.SteadyMean;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.LeftOut;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.ReaderUnit;
 
 /**
  * Turns the pulled strips of trials into likelihoods of tensile strength and elongation at break. A
@@ -43,10 +46,8 @@ final class StripLikelihoods {
       return;
     }
     FilmForecast forecast;
-    Map<StarchKind, Double> starch;
     try {
       forecast = new FilmForecaster().forecast(trial.casting());
-      starch = trial.casting().composition().starchShares();
     } catch (IllegalArgumentException e) {
       leftOut.add(new LeftOut(file, "its strips: " + e.getMessage()));
       return;
@@ -54,18 +55,13 @@ final class StripLikelihoods {
     List<PullTest> unnamed = new ArrayList<>(trial.seen().pulls());
     for (MeasuredFilm film : trial.seen().eachPlate().films().values()) {
       film.pulls().forEach(unnamed::remove);
-      add(trial, film.pulls(), forecast, file, starch);
+      add(trial, film.pulls(), forecast, file);
     }
-    add(trial, unnamed, forecast, file, starch);
+    add(trial, unnamed, forecast, file);
   }
 
   /** Takes in the strips of one film; those of plates that nobody named count as of one. */
-  private void add(
-      Trial trial,
-      List<PullTest> strips,
-      FilmForecast forecast,
-      String file,
-      Map<StarchKind, Double> starch) {
+  private void add(Trial trial, List<PullTest> strips, FilmForecast forecast, String file) {
     List<StripFigure> strengths = new ArrayList<>();
     List<StripFigure> elongations = new ArrayList<>();
     for (PullTest pull : strips) {
@@ -76,52 +72,39 @@ final class StripLikelihoods {
         elongations.add(new StripFigure(number, pull.stretchAtBreak().getAsDouble()));
       }
     }
-    teach(
-        new PulledFilm(file, starch, FilmProperty.TENSILE_STRENGTH, STRENGTH_SCATTER, 1e-6, "MPa"),
-        forecast.tensileStrengthPa(),
-        strengths);
-    teach(
-        new PulledFilm(file, starch, FilmProperty.ELONGATION, ELONGATION_SCATTER, 100, "%"),
-        forecast.elongationAtBreak(),
-        elongations);
+    Map<StarchKind, Double> starch = trial.casting().composition().starchShares();
+    teach(file, starch, forecast, FilmProperty.TENSILE_STRENGTH, MEGAPASCAL, strengths);
+    teach(file, starch, forecast, FilmProperty.ELONGATION, PERCENT, elongations);
   }
 
   private record StripFigure(int strip, double value) {}
 
-  private record PulledFilm(
+  private void teach(
       String file,
       Map<StarchKind, Double> starch,
+      FilmForecast forecast,
       FilmProperty property,
-      double scatter,
-      double shownFactor,
-      String unit) {}
-
-  private void teach(PulledFilm film, Band forecast, List<StripFigure> figures) {
+      ReaderUnit unit,
+      List<StripFigure> figures) {
     if (figures.isEmpty()) {
       return;
     }
-    double[] logs =
-        figures.stream().mapToDouble(f -> Math.log(f.value() / forecast.middle())).toArray();
-    StripLikelihood.SteadyMean steady = StripLikelihood.SteadyMean.of(logs, film.scatter());
-    likelihoods.add(
-        new StripLikelihood(
-            film.file(), film.starch(), film.property(), figures.size(), steady.mean()));
+    double middle = property.of(forecast).middle();
+    double[] logs = figures.stream().mapToDouble(f -> Math.log(f.value() / middle)).toArray();
+    SteadyMean steady = SteadyMean.of(logs, stripLogSd(property));
+    likelihoods.add(new StripLikelihood(file, starch, property, figures.size(), steady.mean()));
     for (int i = 0; i < figures.size(); i++) {
       double weight = steady.weights().get(i);
       if (weight < PlateFit.DOUBTED_BELOW) {
         doubted.add(
             new DoubtedReading(
-                film.file(),
-                film.property().tradeName() + " of strip " + figures.get(i).strip(),
-                shown(film, figures.get(i).value()),
-                shown(film, forecast.middle() * Math.exp(steady.mean().value())),
+                file,
+                property.tradeName() + " of strip " + figures.get(i).strip(),
+                unit.figure(figures.get(i).value()),
+                unit.figure(middle * Math.exp(steady.mean().value())),
                 weight));
       }
     }
-  }
-
-  private static String shown(PulledFilm film, double value) {
-    return String.format(Locale.ROOT, "%.2g %s", value * film.shownFactor(), film.unit());
   }
 
   List<StripLikelihood> likelihoods() {

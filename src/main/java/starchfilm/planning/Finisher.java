@@ -21,19 +21,16 @@ import starchfilm.planning.PlanSearch.Found;
  * Pours what a search found as thick as its date allows, rounds it to the balance, and forecasts in
  * full what was rounded.
  */
-final class Finisher {
+record Finisher(PlanRequest request, DryingForecaster drying) {
   /** How far (log) a recipe at its date may be from the real forecast before it is corrected. */
   private static final double NEAR_DATE = 0.03;
 
   private static final int MOST_STEPS = 3;
 
-  private final PlanRequest request;
-  private final DryingForecaster drying;
-  private final FilmForecaster film = new FilmForecaster();
+  private static final FilmForecaster FILM = new FilmForecaster();
 
   Finisher(PlanRequest request, ParameterDistribution factors) {
-    this.request = request;
-    this.drying = new DryingForecaster(factors, DryingForecaster.DRAWS);
+    this(request, new DryingForecaster(factors, DryingForecaster.DRAWS));
   }
 
   PlannedRecipe finish(Found found) {
@@ -102,7 +99,7 @@ final class Finisher {
     double wetSd = wetM * request.kitchen().scaleStepKg() / Math.sqrt(12) / pourKg;
     Casting casting =
         request.casting(paste, recipe.cook(), new Estimate(wetM, wetSd), design.plates());
-    FilmForecast forecast = film.forecast(casting);
+    FilmForecast forecast = FILM.forecast(casting);
     return new PlannedRecipe(
         EnumSet.noneOf(Goal.class),
         potfuls,

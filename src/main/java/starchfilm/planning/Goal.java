@@ -6,13 +6,13 @@ import starchfilm.film.FilmForecast;
 /** What a recipe may be best at. */
 public enum Goal {
   /** Most likely that nothing goes wrong. */
-  SAFEST(OptionalDouble.empty()),
+  SAFEST,
   /** Most film, by its mass. */
-  MOST_FILM(OptionalDouble.of(1)),
+  MOST_FILM,
   /** Ready soonest. */
-  SOONEST(OptionalDouble.of(0)),
+  SOONEST,
   /** Closest to the film asked for. */
-  CLOSEST(OptionalDouble.empty());
+  CLOSEST;
 
   /** Small enough that what decides is never traded for comfort by more than it can show. */
   private static final double TIE_BREAKER = 0.003;
@@ -33,19 +33,17 @@ public enum Goal {
 
   private static final double THINNING_COUNTS = 5;
 
-  private final OptionalDouble thickness;
-
-  Goal(OptionalDouble thickness) {
-    this.thickness = thickness;
-  }
-
   /**
    * The place of the wet thickness between floor and ceiling, where the goal settles it.
    *
    * @return 0 for the thinnest, 1 for the thickest, empty where the search decides
    */
   OptionalDouble thickness() {
-    return thickness;
+    return switch (this) {
+      case MOST_FILM -> OptionalDouble.of(1);
+      case SOONEST -> OptionalDouble.of(0);
+      case SAFEST, CLOSEST -> OptionalDouble.empty();
+    };
   }
 
   /** How good a recipe is; more is better, and only differences count. */

@@ -199,22 +199,31 @@ record LimitMoves(PlanSearch search, PlanRequest request) {
   private List<Drop> drops() {
     List<Drop> drops = new ArrayList<>();
     if (request.byS().isPresent()) {
-      drops.add(gone(Limit.DATE, Double.POSITIVE_INFINITY));
+      drops.add(gone(Limit.DATE));
     }
     if (request.wish().dryThicknessM().isPresent()) {
-      drops.add(gone(Limit.THINNEST_FILM, Double.POSITIVE_INFINITY));
+      drops.add(gone(Limit.THINNEST_FILM));
     }
     Stream.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY)
         .filter(feel -> !request.wish().feel().equals(Optional.of(feel)))
         .forEach(feel -> drops.add(new Drop(Set.of(Limit.WISH), Optional.of(feel), feeling(feel))));
-    drops.add(gone(Limit.GLYCEROL, PLENTY_KG));
-    drops.add(gone(Limit.STARCH, Double.POSITIVE_INFINITY));
-    drops.add(gone(Limit.POT, PLENTY_M3));
+    Stream.of(Limit.GLYCEROL, Limit.STARCH, Limit.POT).forEach(limit -> drops.add(gone(limit)));
     return drops;
   }
 
-  private static Drop gone(Limit limit, double to) {
-    return new Drop(Set.of(limit), Optional.empty(), r -> limit.moved(1, to, r));
+  private static Drop gone(Limit limit) {
+    return new Drop(Set.of(limit), Optional.empty(), r -> plenty(limit, r));
+  }
+
+  /** A request that a limit does not bind. */
+  static PlanRequest plenty(Limit limit, PlanRequest request) {
+    double to =
+        switch (limit) {
+          case GLYCEROL -> PLENTY_KG;
+          case POT -> PLENTY_M3;
+          default -> Double.POSITIVE_INFINITY;
+        };
+    return limit.moved(1, to, request);
   }
 
   private static UnaryOperator<PlanRequest> feeling(Feel feel) {

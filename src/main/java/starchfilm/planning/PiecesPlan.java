@@ -1,7 +1,6 @@
 package starchfilm.planning;
 
 import java.util.Map;
-import java.util.OptionalDouble;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -22,25 +21,12 @@ public record PiecesPlan(
     int plates,
     int pours,
     PlannedRecipe recipe) {
-  /** Glycerol is looked for as if there were plenty (kg). */
-  private static final double PLENTY_KG = 100;
-
   /** The same request with enough of everything in the cupboard, for one pour. */
   static PlanRequest unlimited(PlanRequest asked, int plates) {
-    Supplies at = asked.supplies();
-    Supplies plenty =
-        new Supplies(
-            at.jar(),
-            at.glycerolKg() == 0 ? 0 : PLENTY_KG,
-            at.starches().stream()
-                .map(
-                    starch ->
-                        new StarchAtHand(
-                            starch.kind(), OptionalDouble.empty(), starch.moistureFraction()))
-                .toList(),
-            at.vinegarAcidityFraction());
+    PlanRequest plenty = LimitMoves.plenty(Limit.STARCH, asked);
     int atOnce = Math.min(plates, asked.kitchen().plates());
-    return asked.with(plenty).with(asked.kitchen().withPlates(atOnce));
+    return (asked.supplies().glycerolKg() == 0 ? plenty : LimitMoves.plenty(Limit.GLYCEROL, plenty))
+        .with(asked.kitchen().withPlates(atOnce));
   }
 
   /** Out of the jar for one pour (kg). */

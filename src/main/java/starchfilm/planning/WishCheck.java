@@ -41,16 +41,15 @@ final class WishCheck {
     List<SingleWish> asked = asked(request.wish());
     boolean one = asked.size() == 1;
     throw new IllegalArgumentException(
-        asked.stream().map(SingleWish::words).collect(Collectors.joining(" and "))
-            + ": no amount of glycerol gives "
-            + (one ? "that" : "both")
-            + " in air of "
-            + Figures.percent(request.use().relativeHumidity())
-            + " % relative humidity; "
-            + (one
-                ? within()
-                : asked.stream().map(this::alone).collect(Collectors.joining(", "))
-                    + "; give up one of them"));
+        "%s: no amount of glycerol gives %s in air of %s %% relative humidity; %s"
+            .formatted(
+                asked.stream().map(SingleWish::words).collect(Collectors.joining(" and ")),
+                one ? "that" : "both",
+                Figures.percent(request.use().relativeHumidity()),
+                one
+                    ? within()
+                    : asked.stream().map(this::alone).collect(Collectors.joining(", "))
+                        + "; give up one of them"));
   }
 
   /** The window of the first blend that meets a wish, with that blend. */

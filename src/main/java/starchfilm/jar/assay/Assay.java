@@ -50,18 +50,13 @@ public record Assay(
     Band kg = content.get().pureGlycerolKg().times(1 / strength);
     List<String> more = new ArrayList<>(remarks);
     more.add(
-        "Its glycerol weighs "
-            + Figures.grams(kg.middle())
-            + " g ("
-            + Figures.grams(kg.low())
-            + " to "
-            + Figures.grams(kg.high())
-            + ") at "
-            + Figures.percent(strength)
-            + " %"
-            + (kg.middle() > massKg.value()
-                ? ": add water up to that weight."
-                : ", less than the jar holds now: it is weaker than that already."));
+        "Its glycerol weighs %s at %s %%%s"
+            .formatted(
+                Assayer.grams(kg, ""),
+                Figures.percent(strength),
+                kg.middle() > massKg.value()
+                    ? ": add water up to that weight."
+                    : ", less than the jar holds now: it is weaker than that already."));
     return new Assay(massKg, origin, content, withheld, alcoholLeft, recovery, more, sources);
   }
 

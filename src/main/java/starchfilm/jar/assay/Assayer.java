@@ -215,7 +215,7 @@ public final class Assayer {
     return range(band, Figures::percent, " %" + of);
   }
 
-  private static String grams(Band band, String of) {
+  static String grams(Band band, String of) {
     return range(band, Figures::grams, " g" + of);
   }
 
@@ -306,10 +306,10 @@ public final class Assayer {
             reading
                 .map(JarReading::refusal)
                 .orElse(
-                    "what the jar holds: "
-                        + Figures.grams(massKg.value())
-                        + " g given, too little for what the batch must have left in it; weigh the"
-                        + " jar's content again"));
+                    """
+                    what the jar holds: %s g given, too little for what the batch must have left \
+                    in it; weigh the jar's content again"""
+                        .formatted(Figures.grams(massKg.value()))));
       }
       JarContent content = posterior.content();
       for (JarContent other : covered) {

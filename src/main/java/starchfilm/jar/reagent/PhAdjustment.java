@@ -77,11 +77,10 @@ public record PhAdjustment(
         down ? targetPh < bath.ph() : targetPh > bath.ph(),
         "pH wanted",
         targetPh,
-        (down ? "below " : "above ")
-            + bath.ph()
-            + ", the pH now, with "
-            + reagent.tradeName()
-            + (down ? "; to raise it use lye" : "; to lower it use an acid"));
+        (down
+                ? "below %s, the pH now, with %s; to raise it use lye"
+                : "above %s, the pH now, with %s; to lower it use an acid")
+            .formatted(bath.ph(), reagent.tradeName()));
     Titration titration = new Titration(bath, reagent);
     double needed = titration.volumeM3To(targetPh, molPerM3);
     double neededTenth = titration.volumeM3To(targetPh, molPerM3 / 10);

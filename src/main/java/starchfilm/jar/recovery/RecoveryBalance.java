@@ -118,13 +118,13 @@ public record RecoveryBalance(
         room >= least,
         "what the jar holds",
         Figures.grams(log.jarKg().value()) + " g",
-        Figures.grams(least + others.value())
-            + " g or more, since the batch must have given at least "
-            + Figures.grams(least)
-            + " g glycerol beside "
-            + Figures.grams(others.value())
-            + " g salt, soap and fatty acid; weigh the jar's content again, or say how much of the"
-            + " crude layer went in");
+        """
+        %s g or more, since the batch must have given at least %s g glycerol beside %s g salt, soap \
+        and fatty acid; weigh the jar's content again, or say how much of the crude layer went in"""
+            .formatted(
+                Figures.grams(least + others.value()),
+                Figures.grams(least),
+                Figures.grams(others.value())));
     return Estimate.between(least, Math.min(most, room));
   }
 

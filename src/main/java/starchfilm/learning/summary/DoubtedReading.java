@@ -18,15 +18,7 @@ public record DoubtedReading(
    *     counted at 3 %}
    */
   public String sentence() {
-    return file
-        + ", "
-        + reading
-        + ": "
-        + noted
-        + " noted, "
-        + fitting
-        + " would fit the others; counted at "
-        + Math.max(0, Math.round(100 * countsFor))
-        + " %";
+    return "%s, %s: %s noted, %s would fit the others; counted at %s %%"
+        .formatted(file, reading, noted, fitting, Math.max(0, Math.round(100 * countsFor)));
   }
 }
