@@ -64,6 +64,11 @@ public sealed interface Located {
     return new TextValue(Place.of(""), text);
   }
 
+  /** A number that stands in no file. */
+  static NumberValue number(BigDecimal number) {
+    return new NumberValue(Place.of(""), number);
+  }
+
   /** A word that stands in no file. */
   static WordValue flag(boolean flag) {
     return new WordValue(Place.of(""), Optional.of(flag));
@@ -150,19 +155,12 @@ public sealed interface Located {
      * @return the other object
      */
     public ObjectValue with(String path, Located value) {
-      int dot = path.indexOf('.');
-      if (dot < 0) {
-        Map<String, Member> changed = new LinkedHashMap<>(members);
-        changed.put(path, new Member(value.place(), value));
-        return new ObjectValue(place, changed, repeated);
-      }
-      String key = path.substring(0, dot);
-      Member there = members.get(key);
-      ObjectValue inner =
-          there != null && there.value() instanceof ObjectValue object
-              ? object
-              : new ObjectValue(place.at(key), Map.of(), List.of());
-      return with(key, inner.with(path.substring(dot + 1), value));
+      return changed(path, Optional.of(value));
+    }
+
+    /** The same with a value that there may be. */
+    public ObjectValue with(String path, Optional<? extends Located> value) {
+      return value.isPresent() ? with(path, value.get()) : this;
     }
 
     /** The same with a text in a field, as if it stood in a file. */
@@ -184,18 +182,27 @@ public sealed interface Located {
     public ObjectValue without(String... paths) {
       ObjectValue rest = this;
       for (String path : paths) {
-        int dot = path.indexOf('.');
-        String key = dot < 0 ? path : path.substring(0, dot);
-        Member there = rest.members.get(key);
-        if (dot < 0) {
-          Map<String, Member> changed = new LinkedHashMap<>(rest.members);
-          changed.remove(path);
-          rest = new ObjectValue(place, changed, repeated);
-        } else if (there != null && there.value() instanceof ObjectValue inner) {
-          rest = rest.with(key, inner.without(path.substring(dot + 1)));
-        }
+        rest = rest.at(path).isPresent() ? rest.changed(path, Optional.empty()) : rest;
       }
       return rest;
+    }
+
+    private ObjectValue changed(String path, Optional<Located> to) {
+      int dot = path.indexOf('.');
+      String key = dot < 0 ? path : path.substring(0, dot);
+      Optional<Located> here = to;
+      if (dot >= 0) {
+        ObjectValue inner =
+            get(key)
+                .filter(ObjectValue.class::isInstance)
+                .map(ObjectValue.class::cast)
+                .orElseGet(() -> new ObjectValue(place.at(key), Map.of(), List.of()));
+        here = Optional.of(inner.changed(path.substring(dot + 1), to));
+      }
+      Map<String, Member> changed = new LinkedHashMap<>(members);
+      here.ifPresentOrElse(
+          value -> changed.put(key, new Member(value.place(), value)), () -> changed.remove(key));
+      return new ObjectValue(place, changed, repeated);
     }
 
     @Override

@@ -1,11 +1,10 @@
 package starchfilm.files.notebook;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -220,49 +219,38 @@ public final class NotebookReader {
 
   private static List<Path> trialFiles(Path folder, List<Fault> faults) {
     List<Path> files = new ArrayList<>();
-    try {
-      Files.walkFileTree(
-          folder,
-          Set.of(),
-          MAX_DEPTH,
-          new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
-              return dir.equals(folder) || !isHidden(dir)
-                  ? FileVisitResult.CONTINUE
-                  : FileVisitResult.SKIP_SUBTREE;
-            }
-
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-              if (isTrialFile(file)) {
-                files.add(file);
-              } else if (attributes.isSymbolicLink()
-                  && isNamedAsTrial(file)
-                  && !Files.exists(file)) {
-                faults.add(
-                    wholeFile(
-                        file,
-                        "a link that leads nowhere",
-                        "",
-                        "plug in the disk it leads to, or delete the link"));
-              }
-              return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException e) {
-              faults.add(
-                  wholeFile(file, "the system could not open this", "", "check its permissions"));
-              return FileVisitResult.CONTINUE;
-            }
-          });
-    } catch (IOException e) {
-      faults.add(
-          wholeFile(folder, "the system could not read this folder", "", "check its permissions"));
-    }
+    collect(folder, MAX_DEPTH, files, faults);
     files.sort(Comparator.comparing(PlainLine::of));
     return files;
+  }
+
+  private static void collect(Path folder, int depth, List<Path> files, List<Fault> faults) {
+    try (Stream<Path> inside = Files.list(folder)) {
+      for (Path one : inside.toList()) {
+        if (Files.isDirectory(one, LinkOption.NOFOLLOW_LINKS)) {
+          if (depth > 1 && !isHidden(one)) {
+            collect(one, depth - 1, files, faults);
+          }
+        } else if (isTrialFile(one)) {
+          files.add(one);
+        } else if (isNamedAsTrial(one) && !Files.exists(one)) {
+          faults.add(
+              Files.isSymbolicLink(one)
+                  ? wholeFile(
+                      one,
+                      "a link that leads nowhere",
+                      "",
+                      "plug in the disk it leads to, or delete the link")
+                  : notOpened(one));
+        }
+      }
+    } catch (IOException | UncheckedIOException e) {
+      faults.add(notOpened(folder));
+    }
+  }
+
+  private static Fault notOpened(Path file) {
+    return wholeFile(file, "the system could not open this", "", "check its permissions");
   }
 
   /**

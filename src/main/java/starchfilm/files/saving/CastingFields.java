@@ -17,9 +17,7 @@ import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.json.Located;
-import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
-import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.GlycerolPortion;
@@ -50,22 +48,23 @@ public final class CastingFields {
   public static ObjectValue recipe(Recipe recipe, boolean besideJar) {
     GlycerolPortion glycerol = recipe.glycerol();
     ObjectValue jar = grams(Located.object(), glycerol.massKg());
-    ObjectValue fields =
-        Located.object()
-            .with(
-                "starch",
-                Located.list(recipe.starches().stream().map(CastingFields::starch).toList()))
-            .with(
-                "glycerol",
-                besideJar
-                    ? jar.with("jar", glycerol.stock().jar())
-                    : withContent(jar, glycerol.stock()));
-    VinegarPortion vinegar = recipe.vinegar();
-    if (vinegar.massKg().value() > 0) {
-      ObjectValue sour = grams(Located.object(), vinegar.massKg());
-      fields = fields.with("vinegar", sour.with("acidity_pct", percent(vinegar.acidityFraction())));
-    }
-    return fields.with("water", grams(Located.object(), recipe.waterKg()));
+    Optional<VinegarPortion> vinegar =
+        Optional.of(recipe.vinegar()).filter(sour -> sour.massKg().value() > 0);
+    return Located.object()
+        .with(
+            "starch", Located.list(recipe.starches().stream().map(CastingFields::starch).toList()))
+        .with(
+            "glycerol",
+            besideJar
+                ? jar.with("jar", glycerol.stock().jar())
+                : withContent(jar, glycerol.stock()))
+        .with(
+            "vinegar",
+            vinegar.map(
+                sour ->
+                    grams(Located.object(), sour.massKg())
+                        .with("acidity_pct", percent(sour.acidityFraction()))))
+        .with("water", grams(Located.object(), recipe.waterKg()));
   }
 
   private static ObjectValue starch(StarchPortion starch) {
@@ -94,15 +93,15 @@ public final class CastingFields {
   public static ObjectValue room(DryingPlace place, Optional<Path> log) {
     AirState air = place.room().at(0);
     RoomUncertainty doubt = place.uncertainty();
-    ObjectValue named =
-        place.name().equals(DryingPlace.UNNAMED)
-            ? Located.object()
-            // So that what is poured there teaches of that room.
-            : Located.object().with("name", place.name());
+    Optional<String> name =
+        Optional.of(place.name()).filter(named -> !named.equals(DryingPlace.UNNAMED));
+    // The name, so that what is poured there teaches of that room.
     ObjectValue windy =
-        named.with(
-            "air_speed_m_per_s",
-            range(air.speedMPerS(), doubt.speedRelativeSd() * air.speedMPerS(), 0));
+        Located.object()
+            .with("name", name.map(Located::text))
+            .with(
+                "air_speed_m_per_s",
+                range(air.speedMPerS(), doubt.speedRelativeSd() * air.speedMPerS(), 0));
     ObjectValue room =
         log.isPresent()
             ? windy.with("log_csv", String.valueOf(log.get().getFileName()))
@@ -113,9 +112,8 @@ public final class CastingFields {
                         constant -> air(windy, air, doubt),
                         swinging -> windy.with("swing", swing(swinging)),
                         logged -> air(windy, air, doubt)));
-    return place.benchTemperatureK().isPresent()
-        ? room.with("bench_C", celsius(place.benchTemperatureK().getAsDouble()))
-        : room;
+    return room.with(
+        "bench_C", place.benchTemperatureK().stream().mapToObj(CastingFields::celsius).findFirst());
   }
 
   private static ObjectValue air(ObjectValue room, AirState air, RoomUncertainty doubt) {
@@ -200,6 +198,6 @@ public final class CastingFields {
   public static Located figure(double value) {
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
-    return new NumberValue(Place.of(""), rounded);
+    return Located.number(rounded);
   }
 }

@@ -115,10 +115,13 @@ public sealed interface Note {
     }
 
     private ObjectValue said() {
-      ObjectValue said = Located.object().with("file", name);
-      said = at.isPresent() ? said.with("at", at.get()) : said;
-      said = caption.isPresent() ? said.with("caption", caption.get()) : said;
-      return plate.isPresent() ? said.with("plate", BigDecimal.valueOf(plate.getAsInt())) : said;
+      return Located.object()
+          .with("file", name)
+          .with("at", at.map(Located::text))
+          .with("caption", caption.map(Located::text))
+          .with(
+              "plate",
+              plate.stream().mapToObj(BigDecimal::valueOf).map(Located::number).findFirst());
     }
   }
 

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.files.json.Located;
-import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 
@@ -62,6 +61,6 @@ public record PotEntry(String what, String field, String massG) {
             TextEdit.set(
                 volume.equals(field) ? text : TextEdit.remove(text, volume),
                 field,
-                new NumberValue(Located.Place.of(field), grams)));
+                Located.number(grams)));
   }
 }

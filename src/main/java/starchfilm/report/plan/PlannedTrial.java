@@ -46,7 +46,6 @@ public final class PlannedTrial {
     Use use = request.use();
     Potful potful = recipe.potfuls().get(0);
     Cook cook = potful.recipe().cook();
-    ObjectValue wish = Located.object().with("film", PlanWords.wish(request.wish()));
     Stream<String> remarks =
         Stream.of(
             "Planned by starchfilm and not poured yet: note what you really weigh and pour.",
@@ -64,11 +63,10 @@ public final class PlannedTrial {
             .with("use.rh_pct", figure(use.relativeHumidity() * PERCENT_PER_UNIT))
             .with("use.air_C", figure(use.temperatureK() - ZERO_CELSIUS_K))
             .with("use.after_days", figure(use.ageS() / DAY_S))
+            .with("wish.film", PlanWords.wish(request.wish()))
             .with(
-                "wish",
-                request.byS().isPresent()
-                    ? wish.with("ready_after_days", figure(request.byS().getAsDouble() / DAY_S))
-                    : wish)
+                "wish.ready_after_days",
+                request.byS().stream().mapToObj(byS -> figure(byS / DAY_S)).findFirst())
             .with(
                 "remarks",
                 Located.list(remarks.filter(said -> !said.isEmpty()).map(Located::text).toList())));
