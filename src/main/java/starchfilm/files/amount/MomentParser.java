@@ -52,6 +52,27 @@ public record MomentParser(Clock clock) {
         .orElseThrow(() -> new MistypedException(text, LASTING, "write it like one of these"));
   }
 
+  /**
+   * Reads date and time as a file has them.
+   *
+   * @param text in ISO; a date alone stands for its noon
+   * @return empty where it is something else
+   */
+  public static Optional<LocalDateTime> dated(String text) {
+    try {
+      return lasting(isDateAlone(text) ? text + "T12:00" : text) instanceof Moment.ByTheClock clock
+          ? Optional.of(clock.time())
+          : Optional.empty();
+    } catch (MistypedException neither) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a file has a date without its time. */
+  public static boolean isDateAlone(String text) {
+    return text.matches("\\d{4}-\\d{2}-\\d{2}");
+  }
+
   private static Optional<Moment> lasting(String typed, String text) {
     if (typed.startsWith("+")) {
       return Optional.of(new Moment.SincePour(Dimension.TIME.si(typed.substring(1))));

@@ -19,14 +19,10 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
   /** When it was poured: ISO date and time, or a date alone. */
   static Optional<LocalDateTime> pouredAt(ObjectReader trial) {
     Optional<LocalDateTime> time = clock(trial, "poured_at");
-    if (time.isPresent() && isDateAlone(trial.text("poured_at").orElseThrow())) {
+    if (time.isPresent() && MomentParser.isDateAlone(trial.text("poured_at").orElseThrow())) {
       trial.notRecorded("poured_at", "noon of that day", "clock times may be half a day off");
     }
     return time;
-  }
-
-  private static boolean isDateAlone(String text) {
-    return text.matches("\\d{4}-\\d{2}-\\d{2}");
   }
 
   /** ISO date and time; a date alone stands for its noon. */
@@ -35,26 +31,22 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    try {
-      Moment moment =
-          MomentParser.lasting(isDateAlone(text.get()) ? text.get() + "T12:00" : text.get());
-      if (moment instanceof Moment.ByTheClock clock) {
-        if (clock.time().isAfter(LocalDateTime.now(ZoneId.systemDefault()).plusYears(1))
-            || clock.time().getYear() < FIRST_YEAR) {
-          section.notice(
-              key, clock.time().toLocalDate() + " is far from today; is the year right?");
-        }
-        return Optional.of(clock.time());
-      }
-    } catch (MistypedException e) {
-      // Said below, in the same words as for a time counted from the pour.
+    Optional<LocalDateTime> time = MomentParser.dated(text.get());
+    if (time.isEmpty()) {
+      section.fault(
+          key,
+          '"' + text.get() + '"',
+          "date and time",
+          "write date and time like \"2026-04-02T10:30\"");
+    } else if (isFar(time.get())) {
+      section.notice(key, time.get().toLocalDate() + " is far from today; is the year right?");
     }
-    section.fault(
-        key,
-        '"' + text.get() + '"',
-        "date and time",
-        "write date and time like \"2026-04-02T10:30\"");
-    return Optional.empty();
+    return time;
+  }
+
+  private static boolean isFar(LocalDateTime time) {
+    return time.isAfter(LocalDateTime.now(ZoneId.systemDefault()).plusYears(1))
+        || time.getYear() < FIRST_YEAR;
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.LocatedReader;
@@ -21,10 +20,7 @@ final class ConfirmedWeighing {
 
   static String in(String text, String at) throws UnreadableFileException {
     Located trial = LocatedReader.read(text);
-    Optional<LocalDateTime> pouredAt =
-        moment(shown(trial, "poured_at"))
-            .filter(Moment.ByTheClock.class::isInstance)
-            .map(clock -> ((Moment.ByTheClock) clock).time());
+    Optional<LocalDateTime> pouredAt = MomentParser.dated(shown(trial, "poured_at"));
     List<String> times = new ArrayList<>();
     int nearest = -1;
     double apartS = SAME_TIME_S;
@@ -50,16 +46,12 @@ final class ConfirmedWeighing {
     return object.get(field).map(FieldInput::shown).orElse("");
   }
 
-  private static Optional<Moment> moment(String text) {
-    try {
-      return Optional.of(MomentParser.lasting(text));
-    } catch (MistypedException none) {
-      return Optional.empty();
-    }
-  }
-
   /** Seconds after the pour; none that could be compared where a time cannot be read. */
   private static double secondsS(String text, Optional<LocalDateTime> pouredAt) {
-    return moment(text).map(at -> at.secondsSince(pouredAt).orElse(Double.NaN)).orElse(Double.NaN);
+    try {
+      return MomentParser.lasting(text).secondsSince(pouredAt).orElse(Double.NaN);
+    } catch (MistypedException none) {
+      return Double.NaN;
+    }
   }
 }

@@ -102,4 +102,13 @@ class TextKeptTest {
     assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
   }
+
+  @Test
+  void aWeighingIsFoundByItsTimeSincePourOfWhichOnlyTheDayIsNoted() throws Exception {
+    String text =
+        """
+        {"poured_at": "2026-04-02", "weighings": [{"at": "2026-04-02T18:00", "mass_g": 730}]}""";
+    assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
+        .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
+  }
 }
