@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.CsvLine;
 import starchfilm.report.data.JsonText;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
@@ -55,19 +57,21 @@ final class DryingFile {
     StringBuilder text = new StringBuilder();
     for (CurvePoint point : trial.drying().curve()) {
       Map<String, Double> figures = figures(point, reading);
-      List<String> cells = new ArrayList<>(figures.values().stream().map(String::valueOf).toList());
-      // Numbers and dates hold no comma and no quote, so nothing needs quoting.
-      cells.add(1, calendar.iso(point.timeS()).orElse(""));
       if (text.isEmpty()) {
-        List<String> head = new ArrayList<>(figures.keySet());
-        head.add(1, "at");
-        text.append(String.join(",", head)).append('\n');
+        text.append(CsvLine.of(with("at", figures.keySet())));
       }
-      text.append(String.join(",", cells)).append('\n');
+      text.append(CsvLine.of(with(calendar.iso(point.timeS()).orElse(""), figures.values())));
     }
     assumed(trial, assumptions)
         .forEach(one -> text.append("# assumed: ").append(PlainLine.of(one)).append('\n'));
     return text.toString();
+  }
+
+  /** When a moment is by the clock stands behind when it is after the pour. */
+  private static List<Object> with(String clock, Collection<?> cells) {
+    List<Object> all = new ArrayList<>(cells);
+    all.add(1, clock);
+    return all;
   }
 
   /**

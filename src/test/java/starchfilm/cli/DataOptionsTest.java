@@ -104,6 +104,15 @@ class DataOptionsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"compare .", "check ."})
+  void aNameIsNoFormulaInASpreadsheet(String command) throws IOException {
+    Path file = folder.resolve("4-blend.json");
+    Files.writeString(file, Files.readString(file).replace("Potato and tapioca", "=1+2"));
+
+    assertThat(answer(command, "--csv")).contains("'=1+2").doesNotContain(",=1+2");
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {PLAN, "check .", "compare .", "dry 4-blend.json", "learn ."})
   void neverMixesTwoResultsOnStandardOutput(String command) {
     assertThat(run(terminal, command, "--csv", "-", "--json", "-"))

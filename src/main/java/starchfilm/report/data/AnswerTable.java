@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
@@ -79,6 +78,10 @@ public final class AnswerTable {
     /** Puts a figure with its range. */
     public AnswerRow put(String key, Band band) {
       return put(key, band.middle()).put(key + LOW, band.low()).put(key + HIGH, band.high());
+    }
+
+    private List<Object> in(List<String> columns) {
+      return columns.stream().map(key -> cells.getOrDefault(key, "")).toList();
     }
 
     private AnswerRow cell(String key, Object value) {
@@ -165,13 +168,9 @@ public final class AnswerTable {
    * @return a head, a line a row, and after them what else is said; line ends are a line feed
    */
   public String csv() {
-    StringBuilder text = new StringBuilder();
     List<String> columns = columns();
-    text.append(CSVFormat.DEFAULT.format(columns.toArray())).append('\n');
-    for (AnswerRow row : rows) {
-      Object[] cells = columns.stream().map(key -> row.cells.getOrDefault(key, "")).toArray();
-      text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
-    }
+    StringBuilder text = new StringBuilder(CsvLine.of(columns));
+    rows.forEach(row -> text.append(CsvLine.of(row.in(columns))));
     told.forEach(
         (heading, sentences) ->
             sentences.forEach(

@@ -33,12 +33,13 @@ public final class CheckedFiles {
   }
 
   private static AnswerRow at(AnswerRow row, String file, Place place) {
-    if (place.line() > 0) {
-      row.put("line", place.line());
-    }
-    if (place.column() > 0) {
-      row.put("column", place.column());
-    }
-    return row.put("file", file).put("field", place.path());
+    return row.put("line", known(place.line()))
+        .put("column", known(place.column()))
+        .put("file", file)
+        .put("field", place.path());
+  }
+
+  private static double known(int place) {
+    return place > 0 ? place : Double.NaN;
   }
 }

@@ -9,12 +9,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.Milestone;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.Awaited;
+import starchfilm.report.data.CsvLine;
 import starchfilm.report.data.JsonText;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
@@ -110,22 +110,19 @@ final class TodayFile {
 
   /** A line a plate, with a head; line ends are a line feed. */
   static String csv(Today today) {
-    StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
+    StringBuilder text = new StringBuilder(CsvLine.of(COLUMNS));
     for (Standing standing : today.standings()) {
       ObjectNode plate = plate(standing);
-      Object[] cells = COLUMNS.stream().map(column -> cell(plate, column)).toArray();
-      text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
+      text.append(CsvLine.of(COLUMNS.stream().map(column -> cell(plate, column)).toList()));
     }
     return text.toString();
   }
 
-  /** A formula is not to run in a spreadsheet. */
   private static String cell(ObjectNode plate, String column) {
     JsonNode value = plate.get(column);
-    String cell =
-        column.equals("plates")
-            ? value.toString().replaceAll("[\\[\\]]", "").replace(',', ' ')
-            : value.isNull() ? "" : (value.isObject() ? value.get("middle") : value).asText();
-    return cell.matches("[=+@\\t-].*") ? "'" + cell : cell;
+    if (column.equals("plates")) {
+      return value.toString().replaceAll("[\\[\\]]", "").replace(',', ' ');
+    }
+    return value.isNull() ? "" : (value.isObject() ? value.get("middle") : value).asText();
   }
 }
