@@ -1,9 +1,17 @@
 package starchfilm.report;
 
+import static starchfilm.film.FilmProperty.DRY_THICKNESS;
+import static starchfilm.film.FilmProperty.EQUILIBRIUM_MOISTURE;
+import static starchfilm.film.FilmProperty.TENSILE_STRENGTH;
+import static starchfilm.film.FilmProperty.VAPOUR_PERMEABILITY;
+import static starchfilm.film.FilmProperty.YOUNGS_MODULUS;
+import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
 import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
 import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.report.chart.Strip.linear;
+import static starchfilm.report.chart.Strip.logarithmic;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +20,7 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
@@ -25,57 +34,42 @@ import starchfilm.report.words.PlainWords;
  */
 public enum FilmFigure {
   /** Thickness. */
-  THICKNESS(
-      FilmProperty.DRY_THICKNESS,
-      "dry_thickness_um",
-      "thickness",
-      MICROMETRE,
-      Strip.logarithmic(5, 1_000)),
+  THICKNESS(DRY_THICKNESS, "dry_thickness_um", "thickness", MICROMETRE, logarithmic(5, 1_000)),
   /** Tensile strength. */
-  STRENGTH(
-      FilmProperty.TENSILE_STRENGTH,
-      "strength_MPa",
-      "tensile strength",
-      MEGAPASCAL,
-      Strip.logarithmic(0.1, 200)),
+  STRENGTH(TENSILE_STRENGTH, "strength_MPa", "tensile strength", MEGAPASCAL, logarithmic(0.1, 200)),
   /** Elongation at break. */
   ELONGATION(
       FilmProperty.ELONGATION,
       "stretch_pct",
       "elongation at break",
       PERCENT,
-      Strip.logarithmic(0.5, 500)),
+      logarithmic(0.5, 500)),
   /** Young's modulus. */
   STIFFNESS(
-      FilmProperty.YOUNGS_MODULUS,
-      "stiffness_MPa",
-      "stiffness (modulus)",
-      MEGAPASCAL,
-      Strip.logarithmic(1, 10_000)),
+      YOUNGS_MODULUS, "stiffness_MPa", "stiffness (modulus)", MEGAPASCAL, logarithmic(1, 10_000)),
   /** Equilibrium moisture, per dry solids. */
   MOISTURE(
-      FilmProperty.EQUILIBRIUM_MOISTURE,
-      "moisture_kg_per_kg_dry",
-      "moisture in use",
-      PERCENT,
-      Strip.linear(0, 60)),
+      EQUILIBRIUM_MOISTURE, "moisture_kg_per_kg_dry", "moisture in use", PERCENT, linear(0, 60)),
   /** Glass transition. */
   GLASS_TRANSITION(
       FilmProperty.GLASS_TRANSITION,
       "glass_transition_C",
       "glass transition",
       CELSIUS,
-      Strip.linear(-100, 150)),
+      linear(-100, 150)),
   /** Water-vapour permeability. */
   PERMEABILITY(
-      FilmProperty.VAPOUR_PERMEABILITY,
+      VAPOUR_PERMEABILITY,
       "permeability_g_mm_per_m2_d_kPa",
       "water-vapour permeability towards dry air",
       ReaderUnit.PERMEABILITY,
-      Strip.logarithmic(1, 1_000));
+      logarithmic(1, 1_000));
 
   /** Those that a maker can measure, which are also told first. */
   public static final List<FilmFigure> MEASURED = List.of(THICKNESS, STRENGTH, ELONGATION);
+
+  /** Width of the strip that strength is stated for (m); the width many test strips have. */
+  private static final double STRIP_WIDTH_M = 0.015;
 
   private final FilmProperty property;
   private final String key;
@@ -187,6 +181,24 @@ public enum FilmFigure {
         ticks == 0 ? List.of() : Axis.of(label, scale, ticks).ticks(),
         Lane.of("", "", 0, scale, marked),
         ticks == 0 ? List.of() : landmarks());
+  }
+
+  /**
+   * What a strip of film holds.
+   *
+   * @param film the forecast
+   * @return a sentence, or why it is not stated
+   */
+  public static String inUse(FilmForecast film) {
+    if (!STRENGTH.stated(film)) {
+      return "Strength, stretch and stiffness are not stated: %s."
+          .formatted(STRENGTH.withheld(film).orElseThrow());
+    }
+    double kgPerPa = STRIP_WIDTH_M * film.dryThicknessM().middle() / GRAVITY_M_PER_S2;
+    return "A strip 15 mm wide should hold %s kg, and 10 cm of it stretch by %s cm before it tears."
+        .formatted(
+            Figures.range(film.tensileStrengthPa().times(kgPerPa)),
+            Figures.range(film.elongationAtBreak().times(10)));
   }
 
   /** Things one knows, on the same scale. */

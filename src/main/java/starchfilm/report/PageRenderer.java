@@ -9,6 +9,7 @@ import org.thymeleaf.context.Context;
 import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.numerics.units.Spans;
 import starchfilm.report.caution.Cautions;
@@ -35,7 +36,8 @@ public final class PageRenderer {
           Cautions.class,
           DryingFigure.class,
           FailedFilm.class,
-          FilmTable.class,
+          FilmFigure.class,
+          Figures.class,
           Glossary.class,
           Headline.class,
           LearntSheet.class,

@@ -5,8 +5,11 @@ import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingVerdict;
+import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
@@ -26,17 +29,12 @@ record PourFigure(
     String dryLabel,
     List<Axis.Tick> ruler,
     String sentence) {
-  private static final double LEFT = 10;
-  private static final double RIGHT = 250;
   private static final double PLATE_TOP = 110;
   private static final double HIGHEST = 22;
 
   private static final int MARKS = 5;
 
   private static final double TENTHS_BELOW_G = 10;
-
-  /** Where along the plate the spots are drawn: thin at the rims, thick in the middle. */
-  private static final double SLOPE = 60;
 
   /**
    * Draws a trial's pour.
@@ -56,14 +54,8 @@ record PourFigure(
             : "never dry in this room";
     return new PourFigure(
         "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
-        outline(
-            upright,
-            trial.drying().at(Spot.THIN_EDGE).wetThicknessM(),
-            trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
-        outline(
-            upright,
-            trial.drying().at(Spot.THIN_EDGE).dryThicknessM(),
-            trial.drying().at(Spot.THICK_SPOT).dryThicknessM()),
+        outline(upright, trial.drying(), SpotForecast::wetThicknessM),
+        outline(upright, trial.drying(), SpotForecast::dryThicknessM),
         upright.place(trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
         wetLabel,
         dryLabel,
@@ -83,25 +75,13 @@ record PourFigure(
         .orElseThrow();
   }
 
-  private static String outline(Scale upright, double thinM, double thickM) {
-    double middle = (LEFT + RIGHT) / 2;
-    return String.join(
-        " ",
-        "M" + LEFT,
-        Double.toString(PLATE_TOP),
-        "V" + upright.place(thinM),
-        "C" + (LEFT + SLOPE),
-        upright.place(thinM),
-        Double.toString(middle - SLOPE),
-        upright.place(thickM),
-        Double.toString(middle),
-        upright.place(thickM),
-        "S" + (RIGHT - SLOPE),
-        upright.place(thinM),
-        Double.toString(RIGHT),
-        upright.place(thinM),
-        "V" + PLATE_TOP,
-        "Z");
+  /** Thin at the rims, thick in the middle. */
+  private static String outline(
+      Scale upright, DryingForecast drying, ToDoubleFunction<SpotForecast> thicknessM) {
+    return "M10 110 V%1$s C70 %1$s 70 %2$s 130 %2$s S190 %1$s 250 %1$s V110 Z"
+        .formatted(
+            upright.place(thicknessM.applyAsDouble(drying.at(Spot.THIN_EDGE))),
+            upright.place(thicknessM.applyAsDouble(drying.at(Spot.THICK_SPOT))));
   }
 
   /** How much to pour on each of so many plates. */

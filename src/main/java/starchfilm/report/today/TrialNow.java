@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.summary.Learnt;
@@ -82,14 +83,9 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
    * @return its room and the air there
    */
   public static String room(Trial trial) {
-    var place = trial.casting().place();
-    String air =
-        String.join(
-            " · ",
-            RoomWords.temperature(place.room()),
-            RoomWords.humidity(place.room()),
-            "air at " + RoomWords.speed(place.room()));
-    return place.name().isBlank() ? air : place.name() + " · " + air;
+    DryingPlace place = trial.casting().place();
+    String air = RoomWords.air(place.room());
+    return place.name().isBlank() ? air : place.name() + ": " + air;
   }
 
   /**
