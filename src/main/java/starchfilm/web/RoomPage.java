@@ -30,19 +30,11 @@ record RoomPage(PageContext desk) {
   /** A room without a log is drawn for so long (s). */
   private static final double SHOWN_S = 5 * DAY_S;
 
-  private static final List<RoomForm> FORMS =
-      List.of(
-          new RoomForm(
-              RoomAccount.SWING,
-              "Or warm by day and cool by night",
-              "Note day and night",
-              "The day and the night are noted."));
-
   void addTo(Routes table) {
     table
         .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of()))
-        .send("/trial/log", this::log);
-    FORMS.forEach(form -> table.send(form.action(), request -> note(form, request)));
+        .send("/trial/log", this::log)
+        .send("/trial/swing", this::swing);
   }
 
   private Response page(int status, Path file, Request request, List<String> why) {
@@ -59,24 +51,9 @@ record RoomPage(PageContext desk) {
     values.put("air", RoomWords.air(room));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
-    values.put("forms", FORMS);
+    values.put("swing", RoomAccount.SWING.fields().stream().map(Input::of).toList());
     values.put("typed", request.posted());
     return desk.page(status, "room", "trials", values);
-  }
-
-  /**
-   * A form for one account of the room.
-   *
-   * @param said what is stated once it is noted
-   */
-  record RoomForm(RoomAccount account, String head, String button, String said) {
-    public String action() {
-      return "/trial/" + account.key();
-    }
-
-    public List<Input> inputs() {
-      return account.fields().stream().map(Input::of).toList();
-    }
   }
 
   /** A field of a form: its sentence without the full stop, and its unit. */
@@ -110,13 +87,13 @@ record RoomPage(PageContext desk) {
     }
   }
 
-  private Response note(RoomForm form, Request request) {
+  private Response swing(Request request) {
     Fields posted = request.posted();
     Path file = desk.file(posted);
     return desk.orAgain(
         () -> {
-          NewRoom.note(file, form.account(), posted::text);
-          return seen(file, form.said());
+          NewRoom.note(file, RoomAccount.SWING, posted::text);
+          return seen(file, "The day and the night are noted.");
         },
         why -> page(422, file, request, why));
   }
