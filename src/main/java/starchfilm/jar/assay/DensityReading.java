@@ -40,12 +40,6 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   /** Checks the temperature. */
   public DensityReading {
     Inversion.requireTemperature(temperatureK.value());
-    Refusal.unless(
-        densityKgPerM3.value() > 0,
-        "density",
-        densityKgPerM3.value(),
-        " kg/m3",
-        "995 to 1265 kg/m3, water to pure glycerol");
   }
 
   /**

@@ -35,7 +35,7 @@ public record JarContent(Band glycerol, Band stays, Band volatiles, Band pureGly
   JarContent covering(JarContent other, double mostGlycerolKg) {
     double most =
         Math.max(pureGlycerolKg.high(), Math.min(mostGlycerolKg, other.pureGlycerolKg.high()));
-    double share = Math.min(1, most / Math.max(most, other.pureGlycerolKg.high()));
+    double share = most / Math.max(most, other.pureGlycerolKg.high());
     return new JarContent(
         covering(glycerol, other.glycerol.low(), share * other.glycerol.high()),
         covering(stays, other.stays.low(), other.stays.high()),

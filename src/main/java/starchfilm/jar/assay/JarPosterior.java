@@ -30,7 +30,7 @@ final class JarPosterior {
   /** One likely case: the jar's mass (kg), its parts (kg per kg), and how much it counts. */
   private record Case(double jarKg, double glycerol, Dissolved beside, double weight) {
     double volatiles() {
-      return Math.max(0, 1 - glycerol - beside.stays());
+      return 1 - glycerol - beside.stays();
     }
   }
 
@@ -89,7 +89,7 @@ final class JarPosterior {
     int next = 0;
     for (Case one : sorted) {
       sum += one.weight();
-      while (next < shares.length && sum >= shares[next] * all * (1 - 1e-12)) {
+      while (next < shares.length && sum >= shares[next] * all) {
         points[next++] = what.applyAsDouble(one);
       }
     }

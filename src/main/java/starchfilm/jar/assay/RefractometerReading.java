@@ -26,7 +26,7 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
   private static final Estimate INDEX_PER_SALT = Estimate.between(0.11, 0.18);
   private static final Estimate INDEX_PER_FATTY = Estimate.between(0, 0.15);
 
-  private static final double STEP_K = 0.5;
+  private static final double HALF_A_KELVIN = 0.5;
 
   /** Checks the temperature. */
   public RefractometerReading {
@@ -45,7 +45,7 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
     double clipped = Math.max(table.water(), Math.min(table.glycerol(), index.value()));
     double rough = table.mixture(clipped);
     double perKelvin =
-        (RULE.index(rough, kelvin + STEP_K) - RULE.index(rough, kelvin - STEP_K)) / (2 * STEP_K);
+        RULE.index(rough, kelvin + HALF_A_KELVIN) - RULE.index(rough, kelvin - HALF_A_KELVIN);
     double mixture =
         draws.normal(index)
             - beside.salt() * draws.rectangle(INDEX_PER_SALT)

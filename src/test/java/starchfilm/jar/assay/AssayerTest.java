@@ -7,12 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import starchfilm.jar.reagent.Dose;
-import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.LaterAddition;
-import starchfilm.jar.recovery.OilBatch;
-import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -103,7 +99,14 @@ class AssayerTest {
   @Test
   void refusesADensityThatGlycerolAndWaterCannotHave() {
     DensityReading heavy = new DensityReading(new Estimate(1300, 2), ROOM);
+    DensityReading nothing = new DensityReading(NONE, ROOM);
 
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    assayer.measured(HALF_KILO, nothing, Optional.empty(), GlycerolOrigin.BOUGHT)))
+        .hasMessageStartingWith("density: 0.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1");
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
@@ -177,7 +180,7 @@ class AssayerTest {
 
   @Test
   void recordAloneGivesAWideRangeAndAReadingNarrowsIt() {
-    RecoveryLog log = log(List.of());
+    RecoveryLog log = RecoveryLogs.sunflower(List.of());
     Assay alone = assayer.recovered(log, Optional.empty());
     Assay read = assayer.recovered(log, Optional.of(density(0.85, 2)));
 
@@ -192,8 +195,8 @@ class AssayerTest {
   void dryingSaltIsCountedAndWarnedOf() {
     LaterAddition dryer =
         new LaterAddition(LaterAddition.Agent.MAGNESIUM_SULFATE, Estimate.exact(0.01), NONE);
-    Assay plain = assayer.recovered(log(List.of()), Optional.empty());
-    Assay dried = assayer.recovered(log(List.of(dryer)), Optional.empty());
+    Assay plain = assayer.recovered(RecoveryLogs.sunflower(List.of()), Optional.empty());
+    Assay dried = assayer.recovered(RecoveryLogs.sunflower(List.of(dryer)), Optional.empty());
 
     assertThat(in(dried).stays().middle()).isGreaterThan(in(plain).stays().middle() + 0.01);
     assertThat(dried.remarks()).anyMatch(r -> r.startsWith("Drying salt is left in it"));
@@ -202,9 +205,10 @@ class AssayerTest {
 
   @Test
   void withholdsTheFiguresWhereRecordAndReadingCannotBothBeTrue() {
-    RecoveryLog heavyJar = withJar(log(List.of()), 0.300);
+    RecoveryLog heavyJar = withJar(RecoveryLogs.sunflower(List.of()), 0.300);
     Assay tooMuch = assayer.recovered(heavyJar, Optional.of(density(0.95, 1)));
-    Assay tooLittle = assayer.recovered(log(List.of()), Optional.of(density(0.25, 1)));
+    Assay tooLittle =
+        assayer.recovered(RecoveryLogs.sunflower(List.of()), Optional.of(density(0.25, 1)));
 
     assertThat(tooMuch.content()).isEmpty();
     assertThat(tooMuch.withheld().orElseThrow()).contains("the oil held no more than 104 g");
@@ -215,10 +219,12 @@ class AssayerTest {
   /** Each reading of a jar, from agreeing to impossible: nothing between is narrower than both. */
   @Test
   void aRangeCoversRecordAndReadingWhereTheyDoNotMeet() {
-    Band record = in(assayer.recovered(log(List.of()), Optional.empty())).pureGlycerolKg();
+    Band record =
+        in(assayer.recovered(RecoveryLogs.sunflower(List.of()), Optional.empty())).pureGlycerolKg();
     int apart = 0;
-    for (double read = 0.25; read < 0.95; read += 0.02) {
-      Assay assay = assayer.recovered(log(List.of()), Optional.of(density(read, 1)));
+    for (double read = 0.25; read < 0.95; read += 0.05) {
+      Assay assay =
+          assayer.recovered(RecoveryLogs.sunflower(List.of()), Optional.of(density(read, 1)));
       if (assay.remarks().stream().anyMatch(remark -> remark.contains("do not overlap"))) {
         apart++;
         assertThat(assay.remarks()).anyMatch(remark -> remark.contains("range shown covers both"));
@@ -235,8 +241,9 @@ class AssayerTest {
 
   @Test
   void neverShowsMoreGlycerolThanTheOilHeldNorARangeOfNoWidth() {
-    for (double read = 0.60; read < 0.95; read += 0.01) {
-      Assay assay = assayer.recovered(log(List.of()), Optional.of(density(read, 2)));
+    for (double read = 0.60; read < 0.95; read += 0.025) {
+      Assay assay =
+          assayer.recovered(RecoveryLogs.sunflower(List.of()), Optional.of(density(read, 2)));
       double boundKg = assay.recovery().orElseThrow().boundGlycerolKg().value();
       assay
           .content()
@@ -297,26 +304,6 @@ class AssayerTest {
   private static DensityReading density(double glycerol, double sdKgPerM3) {
     double kgPerM3 = new VolkKaehler2018().kgPerM3(glycerol, ROOM.value());
     return new DensityReading(new Estimate(kgPerM3, sdKgPerM3), ROOM);
-  }
-
-  private static RecoveryLog log(List<LaterAddition> additions) {
-    return new RecoveryLog(
-        OilBatch.of(OilKind.SUNFLOWER, new Estimate(1, 0.005)),
-        Alcohol.METHANOL,
-        new Estimate(0.200, 0.002),
-        Dose.weighed(
-            Reagent.SODIUM_HYDROXIDE,
-            new Estimate(0.0035, 0.0001),
-            Reagent.SODIUM_HYDROXIDE.solidPurity()),
-        Optional.empty(),
-        Estimate.exact(1),
-        Optional.of(new Dose(Reagent.HYDROCHLORIC, new Estimate(0.09, 0.002))),
-        true,
-        NONE,
-        Optional.empty(),
-        NONE,
-        additions,
-        new Estimate(0.125, 0.001));
   }
 
   private static RecoveryLog withJar(RecoveryLog log, double kg) {

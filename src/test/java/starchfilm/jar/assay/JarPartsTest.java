@@ -1,6 +1,7 @@
 package starchfilm.jar.assay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,10 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.jar.recovery.RecoveryBalance;
+import starchfilm.material.ingredient.Hoyt1934;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
@@ -110,13 +114,12 @@ class JarPartsTest {
   @Test
   void readingsOfNothingAreRefused() {
     assertThatThrownBy(
-            () -> DensityReading.weighedVolume(Estimate.exact(0), Estimate.exact(200e-6), AT_20_C))
-        .hasMessage("mass and volume: 0 g and 200 ml given, allowed more than 0 of each");
+            () ->
+                DensityReading.weighedVolume(Estimate.exact(0), Estimate.exact(123.4e-6), AT_20_C))
+        .hasMessage("mass and volume: 0 g and 123 ml given, allowed more than 0 of each");
     assertThatThrownBy(
             () -> DensityReading.weighedVolume(Estimate.exact(0.2), Estimate.exact(0), AT_20_C))
         .hasMessage("mass and volume: 200 g and 0 ml given, allowed more than 0 of each");
-    assertThatThrownBy(() -> new DensityReading(Estimate.exact(0), AT_20_C))
-        .hasMessageStartingWith("density: 0.0 kg/m3 given");
     for (double[] grams : new double[][] {{-1, 250, 300}, {50, 50, 300}, {50, 250, 50}}) {
       assertThatThrownBy(
               () ->
@@ -139,14 +142,21 @@ class JarPartsTest {
   @CsvSource({"14.9, false", "15, true", "30, true", "30.1, false"})
   void aJarIsReadAtTheTemperatureOfARoom(double celsius, boolean taken) {
     Estimate kelvin = Estimate.exact(celsius + 273.15);
-    if (taken) {
-      assertThat(new RefractometerReading(Estimate.exact(1.4), kelvin).temperatureK())
-          .isEqualTo(kelvin);
-      return;
+    List<ThrowingCallable> readings =
+        List.of(
+            () -> new RefractometerReading(Estimate.exact(1.4), kelvin),
+            () -> new DensityReading(Estimate.exact(1200), kelvin));
+    for (ThrowingCallable reading : readings) {
+      if (taken) {
+        assertThatCode(reading).doesNotThrowAnyException();
+      } else {
+        assertThatThrownBy(reading)
+            .hasMessageStartingWith(
+                "temperature of the jar: "
+                    + celsius
+                    + " °C given, allowed 15 to 30 °C; let the jar");
+      }
     }
-    assertThatThrownBy(() -> new RefractometerReading(Estimate.exact(1.4), kelvin))
-        .hasMessageStartingWith(
-            "temperature of the jar: " + celsius + " °C given, allowed 15 to 30 °C; let the jar");
   }
 
   @Test
@@ -184,6 +194,54 @@ class JarPartsTest {
     assertThat(posterior.mostAlcoholKg()).isBetween(0.0249, 0.025);
     assertThat(posterior.possible()).isEqualTo(1);
     assertThat(posterior.allowed()).isEqualTo(1);
+  }
+
+  /** Nobody pours less than nothing: of a jar of 100 g within 100 g no likely case is below 0. */
+  @Test
+  void noJarIsLighterThanNothing() {
+    JarPrior label = JarPrior.label(Estimate.between(0.895, 0.905));
+    JarContent content =
+        new JarPosterior(new Estimate(0.1, 0.1), label, Optional.empty()).content();
+    assertThat(content.pureGlycerolKg().low()).isPositive();
+    assertThat(content.pureGlycerolKg().middle()).isGreaterThan(0.09);
+  }
+
+  /**
+   * A refractometer counts alcohol as water, so a jar that reads 98 % glycerol has room for 2 % of
+   * it: of cases with 0 to 5 %, two in five are possible.
+   */
+  @Test
+  void thereIsNoMoreInAJarThanAllOfIt() {
+    JarPosterior posterior =
+        new JarPosterior(
+            Estimate.exact(1),
+            JarPrior.reading(1, Estimate.exact(0), 0, 0.05),
+            Optional.of(
+                new RefractometerReading(
+                    Estimate.exact(new Hoyt1934().index(0.98, 293.15)), AT_20_C)));
+    assertThat(posterior.allowed()).isCloseTo(0.4, within(0.02));
+    assertThat(posterior.mostAlcoholKg()).isBetween(0.015, 0.035);
+    assertThat(posterior.content().volatiles().low()).isGreaterThan(0.01);
+  }
+
+  /** A quarter of a kilogram that kept the salt, soap and acid of its batch, and some alcohol. */
+  @Test
+  void whatABatchLeftIsSharedOutOverItsJar() {
+    RecoveryBalance balance = RecoveryBalance.of(RecoveryLogs.sunflower(List.of()));
+    JarPrior prior = JarPrior.recovered(balance, 0.01);
+    assertThat(mean(draws -> prior.beside().draw(0.25, draws).salt()))
+        .isCloseTo(balance.saltKg().value() / 0.25, within(1e-4));
+    assertThat(mean(draws -> prior.beside().draw(0.25, draws).fatty()))
+        .isCloseTo((balance.soapKg().value() + balance.fattyAcidKg().value()) / 0.25, within(1e-3));
+    assertThat(mean(draws -> prior.beside().draw(0.25, draws).alcohol()))
+        .isCloseTo(0.005 / 0.25, within(3e-4));
+  }
+
+  @Test
+  void onlyAClearJarIsReadAsItStands() {
+    assertThat(Looks.CLEAR.whatToDo()).isEmpty();
+    assertThat(Looks.MILKY.whatToDo()).contains("filter");
+    assertThat(Looks.LAYERS.whatToDo()).contains("draw the clear lower layer off");
   }
 
   /** A rule that is a square: 0.3 reads 1.09, and back. Between its nodes it is read straight. */
@@ -241,6 +299,7 @@ class JarPartsTest {
     assertThat(mean(draws -> draws.normal(estimate))).isCloseTo(5, within(0.03));
     assertThat(sd(draws -> draws.normal(estimate))).isCloseTo(6 / Math.sqrt(12), within(0.03));
     assertThat(new Draws().normal(Estimate.exact(7))).isEqualTo(7);
+    assertThat(sd(draws -> draws.normal(new Estimate(5, 1)))).isCloseTo(1, within(0.02));
     assertThat(mean(draws -> draws.between(2, 8))).isCloseTo(5, within(0.03));
   }
 

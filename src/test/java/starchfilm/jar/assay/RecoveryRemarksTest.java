@@ -32,6 +32,8 @@ class RecoveryRemarksTest {
             "Soap or fatty acid is left: it clouds the film, foams and weakens it.");
     assertThat(remarks(0.1922, 0.1, 0, 0, Optional.empty(), List.of()).get(1))
         .endsWith("0 g stays in the jar, with 15.2 g soap and 0 g fatty acid.");
+    assertThat(remarks(0.2, 0.1, 0, 0, Optional.empty(), List.of()).get(0))
+        .contains("the alcohol was 6.2 mol per mol fat");
   }
 
   /** No lye, hence neither soap nor fatty acid: only that the reaction may not have run is said. */
