@@ -25,9 +25,9 @@ final class TripwireTable {
           .setSkipHeaderRecord(true)
           .get();
 
-  private final Map<Cell, String> values = new LinkedHashMap<>();
+  private final Map<HeldFigure, String> values = new LinkedHashMap<>();
 
-  private record Cell(String casting, String quantity) {
+  private record HeldFigure(String casting, String quantity) {
     @Override
     public String toString() {
       return casting + ", " + quantity;
@@ -45,7 +45,7 @@ final class TripwireTable {
   }
 
   void text(String casting, String quantity, String value) {
-    String before = values.put(new Cell(casting, quantity), value);
+    String before = values.put(new HeldFigure(casting, quantity), value);
     if (before != null) {
       throw new IllegalStateException(casting + ", " + quantity + " is there twice");
     }

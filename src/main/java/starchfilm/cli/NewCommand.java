@@ -15,7 +15,7 @@ import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
 import starchfilm.request.TrialTable;
-import starchfilm.request.TrialTable.TrialText;
+import starchfilm.request.TrialTable.NewTrialText;
 
 /** Starts a trial file. */
 record NewCommand(Asked asked) implements Callable<Integer> {
@@ -67,7 +67,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
-    List<TrialText> rows =
+    List<NewTrialText> rows =
         TrialTable.read(asked.resolve(table), findings, new MomentParser(asked.clock()));
     findings.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {

@@ -57,7 +57,7 @@ record MilestoneTable(List<SpotHead> spots, List<MilestoneLine> rows, Optional<S
             .filter(milestone -> milestone != Milestone.SKIN_DRY || !skinIsNoMilestone(trial))
             .map(milestone -> row(milestone, trial))
             .toList(),
-        ScaleTest.of(trial));
+        ConstantMass.of(trial));
   }
 
   private static SpotHead head(Spot spot, SpotForecast at) {

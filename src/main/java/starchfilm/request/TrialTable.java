@@ -82,7 +82,7 @@ public final class TrialTable {
    * @param name what it is called
    * @param text the text of its file
    */
-  public record TrialText(String name, String text) {}
+  public record NewTrialText(String name, String text) {}
 
   /**
    * A column: its key, which entry of a list it means, what may stand in it, and the unit of its
@@ -112,7 +112,7 @@ public final class TrialTable {
    * @param moments reads when it was poured
    * @return the trials, if no cell has a fault
    */
-  public static List<TrialText> read(Path file, Findings findings, MomentParser moments) {
+  public static List<NewTrialText> read(Path file, Findings findings, MomentParser moments) {
     return read(() -> LogText.read(file, findings), file, findings, moments);
   }
 
@@ -125,7 +125,7 @@ public final class TrialTable {
    * @param moments as above
    * @return the trials, if no cell has a fault
    */
-  public static List<TrialText> read(
+  public static List<NewTrialText> read(
       byte[] content, Path folder, Findings findings, MomentParser moments) {
     return read(
         () -> LogText.of(content, findings), folder.resolve("table.csv"), findings, moments);
@@ -136,7 +136,7 @@ public final class TrialTable {
     String text() throws UnreadableFileException;
   }
 
-  private static List<TrialText> read(
+  private static List<NewTrialText> read(
       TextSource source, Path file, Findings findings, MomentParser moments) {
     try {
       return new TrialTable(findings, moments).rows(LogTable.of(source.text()), file);
@@ -153,10 +153,10 @@ public final class TrialTable {
    * @return their files, in the order of the rows
    * @throws NotWrittenException where one cannot be written, or what was written not be taken away
    */
-  public static List<Path> write(List<TrialText> rows, Path folder) throws NotWrittenException {
+  public static List<Path> write(List<NewTrialText> rows, Path folder) throws NotWrittenException {
     List<Path> written = new ArrayList<>();
     try {
-      for (TrialText row : rows) {
+      for (NewTrialText row : rows) {
         written.add(TrialFileText.create(folder, row.name(), row.text()));
       }
       return written;
@@ -166,7 +166,7 @@ public final class TrialTable {
     }
   }
 
-  private List<TrialText> rows(LogTable table, Path file) throws UnreadableFileException {
+  private List<NewTrialText> rows(LogTable table, Path file) throws UnreadableFileException {
     if (table.rows().size() < 2) {
       throw new UnreadableFileException(
           "a table without rows",
@@ -184,7 +184,7 @@ public final class TrialTable {
     for (int i = 0; i < head.cells().size(); i++) {
       columns.add(column(head.cells().get(i), new Place("the head", head.line(), i + 1)));
     }
-    List<TrialText> rows = new ArrayList<>();
+    List<NewTrialText> rows = new ArrayList<>();
     for (LogRow row : table.rows().subList(1, table.rows().size())) {
       if (row.cells().size() > columns.size()) {
         findings.fault(
@@ -232,7 +232,7 @@ public final class TrialTable {
     return counted.isEmpty() ? "" : ", bare numbers in " + counted;
   }
 
-  private TrialText row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
+  private NewTrialText row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
     for (int i = 0; i < row.cells().size(); i++) {
       String cell = row.cells().get(i);
@@ -259,7 +259,7 @@ public final class TrialTable {
     Findings here = new Findings(findings.file());
     new TrialReader().read(trial, file.resolveSibling("new.json"), here);
     findings.faults().addAll(here.faults());
-    return new TrialText(name, LocatedWriter.lines(trial));
+    return new NewTrialText(name, LocatedWriter.lines(trial));
   }
 
   /** The entries of a list in the order of their numbers. */

@@ -44,7 +44,7 @@ class AdviceFigureTest {
   }
 
   private static String plate(Plate plate) {
-    return AdviceFigure.PLATE.words(Seen.on(Castings.USUAL.with(plate)));
+    return AdviceFigure.PLATE.words(SeenFaults.on(Castings.USUAL.with(plate)));
   }
 
   private static Plate across(double oneM, double otherM, Outline outline) {
@@ -59,20 +59,21 @@ class AdviceFigureTest {
                 new FaceChange(10 * HOUR_S, OpenFaces.BOTH),
                 new FaceChange(20 * HOUR_S, OpenFaces.UPPER),
                 new FaceChange(30 * HOUR_S, OpenFaces.TURNED)));
-    assertThat(AdviceFigure.FACES.words(Seen.on(handled)))
+    assertThat(AdviceFigure.FACES.words(SeenFaults.on(handled)))
         .isEqualTo(
             "on a rack after 10 hours, back on its plate after 20 hours, turned over after 30"
                 + " hours");
-    assertThat(AdviceFigure.FACES.words(Seen.on(Castings.USUAL))).isEqualTo("no");
+    assertThat(AdviceFigure.FACES.words(SeenFaults.on(Castings.USUAL))).isEqualTo("no");
   }
 
   /** A tenth of a metre a second is still air. */
   @Test
   void aRoomIsToldByItsAir() {
-    assertThat(AdviceFigure.ROOM.words(Seen.on(Castings.USUAL))).endsWith("20 °C and 50 % (still)");
-    assertThat(AdviceFigure.ROOM.words(Seen.on(Seen.usual(Setting.AIR_SPEED, 1.5))))
+    assertThat(AdviceFigure.ROOM.words(SeenFaults.on(Castings.USUAL)))
+        .endsWith("20 °C and 50 % (still)");
+    assertThat(AdviceFigure.ROOM.words(SeenFaults.on(SeenFaults.usual(Setting.AIR_SPEED, 1.5))))
         .endsWith("20 °C and 50 % (draught of 1.5 m/s)");
-    assertThat(AdviceFigure.USE.words(Seen.on(Castings.USUAL)))
+    assertThat(AdviceFigure.USE.words(SeenFaults.on(Castings.USUAL)))
         .isEqualTo("23 °C and 50 % after 7.0 days");
   }
 
@@ -87,7 +88,7 @@ class AdviceFigureTest {
                 new SwingingRoom(mean, 8, 0.2, 7 * HOUR_S),
                 RoomUncertainty.NONE,
                 OptionalDouble.empty()));
-    AirState air = Seen.on(swinging).meanAir();
+    AirState air = SeenFaults.on(swinging).meanAir();
     assertThat(air.temperatureK()).isCloseTo(291, within(1e-9));
     assertThat(air.relativeHumidity()).isCloseTo(0.55, within(1e-12));
     assertThat(air.speedMPerS()).isCloseTo(0.4, within(1e-12));
@@ -103,7 +104,7 @@ class AdviceFigureTest {
 
   private static String starches(Map<StarchKind, Double> shares) {
     return AdviceFigure.STARCHES.words(
-        Seen.on(Castings.USUAL.with(Castings.USUAL.composition().withStarches(shares))));
+        SeenFaults.on(Castings.USUAL.with(Castings.USUAL.composition().withStarches(shares))));
   }
 
   /**
@@ -114,23 +115,25 @@ class AdviceFigureTest {
   void aPlateCoolsThePasteThatIsPouredOnIt() {
     double paste = 0.003 * Castings.USUAL.composition().pasteDensityKgPerM3() * 4000;
     double plate = 0.004 * 2500 * 750;
-    assertThat(AdviceFigure.ON_THE_PLATE.of(Seen.on(Castings.USUAL)) - 273.15)
+    assertThat(AdviceFigure.ON_THE_PLATE.of(SeenFaults.on(Castings.USUAL)) - 273.15)
         .isCloseTo((60 * paste + 20 * plate) / (paste + plate), within(1e-9));
   }
 
   /** An ordinary room is at 20 °C and 50 %: steam tables give 2339 Pa, so 1170 Pa are left. */
   @Test
   void anOrdinaryRoomTakesUpAllThatAnOrdinaryRoomDoes() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     assertThat(AdviceFigure.ROOM_FOR_VAPOUR.words(scene)).isEqualTo("1200");
     assertThat(AdviceFigure.OF_AN_ORDINARY_ROOM.words(scene)).isEqualTo("100 %");
-    assertThat(AdviceFigure.OF_AN_ORDINARY_ROOM.words(Seen.on(Seen.usual(Setting.HUMIDITY, 0.8))))
+    assertThat(
+            AdviceFigure.OF_AN_ORDINARY_ROOM.words(
+                SeenFaults.on(SeenFaults.usual(Setting.HUMIDITY, 0.8))))
         .isEqualTo("40 %");
   }
 
   @Test
   void aChangeNamesItsUnitOnceAndWhatComesOnTop() {
-    FaultContext before = Seen.on(Castings.USUAL);
+    FaultContext before = SeenFaults.on(Castings.USUAL);
     FaultContext after = before.with(before.outlook().of(Castings.USUAL.pouredTo(2e-3)));
     assertThat(Sentence.in("pour {wet thickness}", before, after)).isEqualTo("pour 3 → 2 mm");
     assertThat(Sentence.in("{new wet thickness} instead of {old wet thickness}", before, after))
@@ -146,7 +149,7 @@ class AdviceFigureTest {
 
   @Test
   void aPlateLookedAtIsHeldAgainstTheForecast() {
-    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(FaultKind.STILL_WET));
+    FaultContext scene = SeenFaults.on(Castings.USUAL, SeenFaults.fault(FaultKind.STILL_WET));
     double half = scene.forecast().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().middle();
     assertThat(AdviceFigure.DRY_BY_THEN.words(scene.lookedAtS(half)))
         .isEqualTo(
@@ -163,7 +166,7 @@ class AdviceFigureTest {
   @ParameterizedTest
   @CsvSource({"PTFE, hardly, 0.6", "ACRYLIC, a little, 0", "GLASS, sometimes, 0", "STEEL, hard, 0"})
   void plateHoldsAsItsMaterialDoes(PlateMaterial material, String manner, double slippery) {
-    FaultContext scene = Seen.on(Castings.USUAL.with(Castings.GLASS.of(material)));
+    FaultContext scene = SeenFaults.on(Castings.USUAL.with(Castings.GLASS.of(material)));
     assertThat(AdviceFigure.GRIP.words(scene)).isEqualTo(manner);
     assertThat(AdviceFigure.SLIPPERY.of(scene)).isEqualTo(slippery);
   }

@@ -56,12 +56,12 @@ class CausesTest {
   })
   void beginsAtOneLimitAndIsClearAtTheOther(
       Cause cause, Setting setting, double harmless, double clear) {
-    assertLimits(cause, Seen.usual(setting, harmless), Seen.usual(setting, clear));
+    assertLimits(cause, SeenFaults.usual(setting, harmless), SeenFaults.usual(setting, clear));
   }
 
   @Test
   void cookingForTwiceTheUsualTimeIsClearlyTooLong() {
-    Casting atGuide = Seen.usual(Setting.COOK_TEMPERATURE, 363.15);
+    Casting atGuide = SeenFaults.usual(Setting.COOK_TEMPERATURE, 363.15);
     assertLimits(
         Cause.OVERCOOKED,
         Setting.COOK_TIME.set(atGuide, 900),
@@ -75,7 +75,7 @@ class CausesTest {
 
   private static Casting salty(double shareOfSolids) {
     double others = 1 + Setting.GLYCEROL.of(Castings.USUAL);
-    return Seen.usual(Setting.SALT, others * shareOfSolids / (1 - shareOfSolids));
+    return SeenFaults.usual(Setting.SALT, others * shareOfSolids / (1 - shareOfSolids));
   }
 
   @Test
@@ -95,28 +95,30 @@ class CausesTest {
   }
 
   private static double dryM(Casting casting) {
-    return Seen.on(casting).outlook().film().dryThicknessM().middle();
+    return SeenFaults.on(casting).outlook().film().dryThicknessM().middle();
   }
 
   @Test
   void airThatTakesUp1000PaDriesWellAnd300PaIsSlow() {
-    assertThat(excess(Cause.SLOW_ROOM, Seen.usual(Setting.HUMIDITY, 1 - 1000 / SATURATED_20_PA)))
+    assertThat(
+            excess(Cause.SLOW_ROOM, SeenFaults.usual(Setting.HUMIDITY, 1 - 1000 / SATURATED_20_PA)))
         .isCloseTo(0, within(0.005));
-    assertThat(excess(Cause.SLOW_ROOM, Seen.usual(Setting.HUMIDITY, 1 - 300 / SATURATED_20_PA)))
+    assertThat(
+            excess(Cause.SLOW_ROOM, SeenFaults.usual(Setting.HUMIDITY, 1 - 300 / SATURATED_20_PA)))
         .isCloseTo(1, within(0.005));
   }
 
   /** Water over time: what a square metre of the paste holds over when it is dry through. */
   @Test
   void seventyGramsAnHourAndSquareMetreAreAStillRoomAndTwoHundredAFan() {
-    Casting casting = Seen.usual(Setting.AIR_SPEED, 1.5);
-    FaultContext scene = Seen.on(casting);
+    Casting casting = SeenFaults.usual(Setting.AIR_SPEED, 1.5);
+    FaultContext scene = SeenFaults.on(casting);
     double water =
         casting.wetThicknessM()
             * casting.composition().pasteDensityKgPerM3()
             * casting.composition().water();
     double pace = water / (scene.outlook().timeS(Spot.NOMINAL, Milestone.DRY_THROUGH) / 3600);
-    assertThat(Seen.read(Cause.DRIED_TOO_FAST, scene).excess())
+    assertThat(SeenFaults.read(Cause.DRIED_TOO_FAST, scene).excess())
         .isCloseTo((pace - 0.07) / (0.2 - 0.07), within(1e-9));
     assertThat(excess(Cause.DRIED_TOO_FAST, Castings.USUAL)).isLessThan(0.2);
   }
@@ -131,7 +133,7 @@ class CausesTest {
   }
 
   private static Casting starch(double share) {
-    return Seen.usual(Setting.CONCENTRATION, share);
+    return SeenFaults.usual(Setting.CONCENTRATION, share);
   }
 
   @Test
@@ -150,8 +152,8 @@ class CausesTest {
 
   @Test
   void acidThatCostsATwelfthOfTheStrengthBeginsToShowAndAQuarterIsClear() {
-    Casting sour = Setting.COOK_TIME.set(Seen.usual(Setting.VINEGAR, 0.2), 3600);
-    double left = Seen.on(sour).outlook().film().acid().strengthFactor().middle();
+    Casting sour = Setting.COOK_TIME.set(SeenFaults.usual(Setting.VINEGAR, 0.2), 3600);
+    double left = SeenFaults.on(sour).outlook().film().acid().strengthFactor().middle();
     assertThat(left).isLessThan(0.9);
     assertThat(excess(Cause.ACID_CUT_CHAINS, sour))
         .isCloseTo((0.92 - left) / (0.92 - 0.75), within(1e-9));
@@ -164,11 +166,14 @@ class CausesTest {
     assertThat(excess(Cause.PLATE_HOLDS_ON, on(PlateMaterial.PTFE))).isZero();
     assertThat(excess(Cause.PLATE_LETS_GO, on(PlateMaterial.PTFE))).isBetween(0.5, 1.0);
     assertThat(excess(Cause.PLATE_LETS_GO, on(PlateMaterial.GLASS))).isZero();
-    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.ACRYLIC))).words())
+    assertThat(
+            SeenFaults.read(Cause.PLATE_HOLDS_ON, SeenFaults.on(on(PlateMaterial.ACRYLIC))).words())
         .isEqualTo("starch film clings to acrylic a little");
-    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.GLASS))).words())
+    assertThat(
+            SeenFaults.read(Cause.PLATE_HOLDS_ON, SeenFaults.on(on(PlateMaterial.GLASS))).words())
         .isEqualTo("starch film clings to glass sometimes");
-    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.STEEL))).words())
+    assertThat(
+            SeenFaults.read(Cause.PLATE_HOLDS_ON, SeenFaults.on(on(PlateMaterial.STEEL))).words())
         .isEqualTo("starch film clings to steel hard");
   }
 
@@ -181,19 +186,20 @@ class CausesTest {
   /** Nine in ten plates are ready where the middle case is after 0.68 of the time. */
   @Test
   void plateIsHandledTooEarlyBeforeItIsSurelyFirm() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     double firm = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE);
-    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene).told()).isFalse();
-    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm / 0.68)).excess())
+    assertThat(SeenFaults.read(Cause.PEELED_TOO_EARLY, scene).told()).isFalse();
+    assertThat(SeenFaults.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm / 0.68)).excess())
         .isCloseTo(0, within(1e-9));
-    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm)).excess())
+    assertThat(SeenFaults.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm)).excess())
         .isCloseTo(1, within(1e-9));
     Casting moved =
         Castings.USUAL.with(List.of(new FaceChange(firm / 2, FaceChange.OpenFaces.BOTH)));
     assertThat(excess(Cause.MOVED_TOO_EARLY, moved)).isGreaterThan(1);
     assertThat(excess(Cause.MOVED_TOO_EARLY, Castings.USUAL)).isNegative();
     assertThat(
-            Seen.read(Cause.MOVED_TOO_EARLY, Seen.on(moved, seenAt(FaultKind.CURLED, firm / 3)))
+            SeenFaults.read(
+                    Cause.MOVED_TOO_EARLY, SeenFaults.on(moved, seenAt(FaultKind.CURLED, firm / 3)))
                 .excess())
         .as("seen before it was moved")
         .isNegative();
@@ -202,35 +208,37 @@ class CausesTest {
   /** Drying that takes five days is no matter of patience; up to two and a half it is. */
   @Test
   void impatienceIsTheCauseOnlyOfAnOrdinaryDrying() {
-    FaultContext scene = Seen.on(Castings.USUAL.pouredTo(1.5e-3));
+    FaultContext scene = SeenFaults.on(Castings.USUAL.pouredTo(1.5e-3));
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(dry).isLessThan(2.5 * DAY_S);
-    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.68)).excess())
+    assertThat(SeenFaults.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.68)).excess())
         .isCloseTo(0, within(1e-9));
-    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.84)).excess())
+    assertThat(SeenFaults.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.84)).excess())
         .isCloseTo(0.5, within(1e-9));
-    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 3)).excess()).isEqualTo(1);
-    FaultContext deep = Seen.on(Castings.USUAL);
+    assertThat(SeenFaults.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 3)).excess())
+        .isEqualTo(1);
+    FaultContext deep = SeenFaults.on(Castings.USUAL);
     double slow = deep.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(slow).isBetween(2.6 * DAY_S, 5 * DAY_S);
-    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, deep.lookedAtS(slow / 3)).excess())
+    assertThat(SeenFaults.read(Cause.LOOKED_TOO_EARLY, deep.lookedAtS(slow / 3)).excess())
         .isCloseTo((5 * DAY_S - slow) / (2.5 * DAY_S), within(1e-9));
   }
 
   @Test
   void filmIsFreshForAWeekAndOldAfterAMonth() {
-    double dry = Seen.on(Castings.USUAL).outlook().timeS(Spot.NOMINAL, Milestone.DRY_THROUGH);
+    double dry = SeenFaults.on(Castings.USUAL).outlook().timeS(Spot.NOMINAL, Milestone.DRY_THROUGH);
     assertThat(aged(dry + 7 * DAY_S).excess()).isCloseTo(0, within(1e-9));
     assertThat(aged(dry + 30 * DAY_S).excess()).isCloseTo(1, within(1e-9));
     assertThat(aged(dry / 2).words()).isEqualTo("the film was fresh");
     assertThat(aged(dry + 30 * DAY_S).words())
         .isEqualTo("the film had been dry for 30 days; it stiffens over weeks");
     assertThat(aged(dry + 11 * DAY_S).words()).startsWith("the film had been dry for 11 days");
-    assertThat(Seen.read(Cause.AGED, Seen.on(Castings.USUAL)).told()).isFalse();
+    assertThat(SeenFaults.read(Cause.AGED, SeenFaults.on(Castings.USUAL)).told()).isFalse();
   }
 
   private static CauseReading aged(double seenAtS) {
-    return Seen.read(Cause.AGED, Seen.on(Castings.USUAL, seenAt(FaultKind.BRITTLE, seenAtS)));
+    return SeenFaults.read(
+        Cause.AGED, SeenFaults.on(Castings.USUAL, seenAt(FaultKind.BRITTLE, seenAtS)));
   }
 
   private static ObservedFault seenAt(FaultKind kind, double timeS) {
@@ -265,17 +273,19 @@ class CausesTest {
   }
 
   private static String words(Cause cause, Casting casting) {
-    return cause.putRight(Seen.on(casting)).orElseThrow().words();
+    return cause.putRight(SeenFaults.on(casting)).orElseThrow().words();
   }
 
   @Test
   void whatIsRightAlreadyIsNotPutRight() {
-    assertThat(Cause.POURED_TOO_THICK.putRight(Seen.on(driedTo(90e-6)))).isEmpty();
-    assertThat(Cause.POURED_TOO_THIN.putRight(Seen.on(driedTo(200e-6)))).isEmpty();
-    assertThat(Cause.POURED_UNEVENLY.putRight(Seen.on(Seen.usual(Setting.UNEVENNESS, 0.1))))
+    assertThat(Cause.POURED_TOO_THICK.putRight(SeenFaults.on(driedTo(90e-6)))).isEmpty();
+    assertThat(Cause.POURED_TOO_THIN.putRight(SeenFaults.on(driedTo(200e-6)))).isEmpty();
+    assertThat(
+            Cause.POURED_UNEVENLY.putRight(
+                SeenFaults.on(SeenFaults.usual(Setting.UNEVENNESS, 0.1))))
         .isEmpty();
-    assertThat(Cause.DRIED_TOO_FAST.putRight(Seen.on(shed()))).isEmpty();
-    assertThat(Cause.SLOW_ROOM.putRight(Seen.on(windy()))).isEmpty();
+    assertThat(Cause.DRIED_TOO_FAST.putRight(SeenFaults.on(shed()))).isEmpty();
+    assertThat(Cause.SLOW_ROOM.putRight(SeenFaults.on(windy()))).isEmpty();
   }
 
   private static Casting windy() {
@@ -287,7 +297,7 @@ class CausesTest {
   }
 
   private static Casting right(Cause cause, Casting casting) {
-    return cause.putRight(Seen.on(casting)).orElseThrow().setup();
+    return cause.putRight(SeenFaults.on(casting)).orElseThrow().setup();
   }
 
   private static void assertAir(Casting casting, double celsius, double humidity, double speed) {
@@ -306,7 +316,8 @@ class CausesTest {
   private static double excess(Cause cause, Casting casting) {
     AirState air = casting.room().at(0);
     CauseReading reading =
-        Seen.read(cause, Seen.on(casting.with(Castings.use(air.relativeHumidity(), 23, 7))));
+        SeenFaults.read(
+            cause, SeenFaults.on(casting.with(Castings.use(air.relativeHumidity(), 23, 7))));
     assertThat(reading.told()).isTrue();
     return reading.excess();
   }

@@ -48,11 +48,11 @@ class ContrastTest {
   }
 
   private static Contrast contrast(Casting before, Casting after) {
-    return contrast(Seen.poured(before), Seen.poured(after));
+    return contrast(SeenFaults.poured(before), SeenFaults.poured(after));
   }
 
   private static Contrast contrast(Trial before, Trial after) {
-    return ADVISER.contrast(Seen.forecast(before), Seen.forecast(after));
+    return ADVISER.contrast(SeenFaults.forecast(before), SeenFaults.forecast(after));
   }
 
   /** Strips of one film differ by about a quarter, so that much is no news. */
@@ -72,7 +72,7 @@ class ContrastTest {
 
   private static Trial pulled(double loadN, OptionalDouble stretch) {
     PullTest strip = new PullTest(loadN, 0.01, 1e-4, stretch);
-    return Seen.poured(
+    return SeenFaults.poured(
         Castings.USUAL,
         Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
   }
@@ -80,7 +80,7 @@ class ContrastTest {
   /** Nine in ten plates are dry where the middle one is after 0.68 of the time. */
   @Test
   void waitingIsAdvisedUntilNineInTenPlatesAreDry() {
-    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(FaultKind.STILL_WET));
+    FaultContext scene = SeenFaults.on(Castings.USUAL, SeenFaults.fault(FaultKind.STILL_WET));
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(
             AdvisedStep.of(
@@ -133,7 +133,7 @@ class ContrastTest {
   private static Trial weighedAt(Casting casting, double quarterGoneH, double threeQuartersGoneH) {
     double poured = casting.pouredKg();
     double water = poured * (1 - casting.composition().drySolids());
-    return Seen.poured(
+    return SeenFaults.poured(
         casting,
         Castings.observed(
             List.of(
@@ -155,7 +155,7 @@ class ContrastTest {
             .map(w -> new Weighing(w.timeS(), w.filmMassKg(), w.massSdKg(), false, false))
             .toList();
     Trial unknown =
-        Seen.poured(
+        SeenFaults.poured(
             Castings.USUAL, Castings.observed(bare, List.of(), List.of(), OptionalInt.empty()));
     assertThat(contrast(known, unknown).outcomes()).isEmpty();
   }
@@ -178,15 +178,15 @@ class ContrastTest {
   void aFaultIsCalledInPlainWords() {
     Contrast contrast =
         contrast(
-            Seen.poured(Castings.USUAL, Seen.fault(FaultKind.BROKE_APART)),
-            Seen.poured(Castings.USUAL));
+            SeenFaults.poured(Castings.USUAL, SeenFaults.fault(FaultKind.BROKE_APART)),
+            SeenFaults.poured(Castings.USUAL));
     assertThat(contrast.outcomes().get(0).seen())
         .isEqualTo("“broke apart” was noted before and is not now.");
   }
 
   /** When the forecast's middle curve has come down to half of its start. */
   private static double halfDryS(Casting casting) {
-    DryingForecast drying = Seen.forecast(Seen.poured(casting)).drying();
+    DryingForecast drying = SeenFaults.forecast(SeenFaults.poured(casting)).drying();
     List<CurvePoint> falling =
         drying.curve().stream().filter(each -> each.nominal().middle() > 0.5).toList();
     double[] times = falling.stream().mapToDouble(CurvePoint::timeS).toArray();
@@ -251,12 +251,14 @@ class ContrastTest {
   /** Salt of 8 g per 100 g starch is clearly too much: the cause's own figure is told. */
   @Test
   void aCauseWithoutAModelIsToldByItsOwnFigure() {
-    Casting salty = Seen.usual(Setting.SALT, 0.08);
+    Casting salty = SeenFaults.usual(Setting.SALT, 0.08);
     OutcomeDifference gone = unstuck(salty, Castings.USUAL);
     assertThat(gone.agreement()).isEqualTo(Agreement.AGREES);
     assertThat(gone.model()).startsWith("The model says so too: before, ").contains("salt");
     OutcomeDifference come =
-        contrast(Seen.poured(Castings.USUAL), Seen.poured(salty, Seen.fault(FaultKind.STICKY)))
+        contrast(
+                SeenFaults.poured(Castings.USUAL),
+                SeenFaults.poured(salty, SeenFaults.fault(FaultKind.STICKY)))
             .outcomes()
             .get(0);
     assertThat(come.seen()).isEqualTo("“sticky” is new.");
@@ -274,11 +276,12 @@ class ContrastTest {
 
   /** As much glycerol as has a trouble where film is tacky above a level. */
   private static Casting sticky(double trouble, double tackyAbove) {
-    return Seen.usual(Setting.GLYCEROL, tackyAbove * Math.pow(0.85, 1 - trouble));
+    return SeenFaults.usual(Setting.GLYCEROL, tackyAbove * Math.pow(0.85, 1 - trouble));
   }
 
   private static OutcomeDifference unstuck(Casting was, Casting is) {
-    Contrast contrast = contrast(Seen.poured(was, Seen.fault(FaultKind.STICKY)), Seen.poured(is));
+    Contrast contrast =
+        contrast(SeenFaults.poured(was, SeenFaults.fault(FaultKind.STICKY)), SeenFaults.poured(is));
     return contrast.outcomes().get(0);
   }
 
@@ -287,7 +290,7 @@ class ContrastTest {
     assertThat(verdict(3, 4)).isEqualTo("Better: rated 3 → 4 of 5.");
     assertThat(verdict(4, 3)).isEqualTo("Worse: rated 4 → 3 of 5.");
     assertThat(verdict(3, 3)).isEqualTo("Rated the same: 3 of 5.");
-    Trial unrated = Seen.rated(Castings.USUAL, OptionalInt.empty());
+    Trial unrated = SeenFaults.rated(Castings.USUAL, OptionalInt.empty());
     assertThat(contrast(rated(3), unrated).verdict())
         .isEqualTo("At least one has no rating, so they can't be ranked.");
   }
@@ -297,13 +300,14 @@ class ContrastTest {
   }
 
   private static Trial rated(int rating) {
-    return Seen.rated(Castings.USUAL, OptionalInt.of(rating));
+    return SeenFaults.rated(Castings.USUAL, OptionalInt.of(rating));
   }
 
   /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */
   @Test
   void cleanerGlycerolTakesTheSaltOfTheJarAway() {
-    FaultContext scene = Seen.on(Seen.usual(Setting.SALT, 0.1), Seen.fault(FaultKind.STICKY));
+    FaultContext scene =
+        SeenFaults.on(SeenFaults.usual(Setting.SALT, 0.1), SeenFaults.fault(FaultKind.STICKY));
     assertThat(AdvisedStep.of(Change.CLEANER_GLYCEROL, scene, RuleBook.packed(), List.of()))
         .singleElement()
         .satisfies(
@@ -314,14 +318,17 @@ class ContrastTest {
             });
     assertThat(
             AdvisedStep.of(
-                Change.CLEANER_GLYCEROL, Seen.on(Castings.USUAL), RuleBook.packed(), List.of()))
+                Change.CLEANER_GLYCEROL,
+                SeenFaults.on(Castings.USUAL),
+                RuleBook.packed(),
+                List.of()))
         .isEmpty();
   }
 
   /** A plate is moved only to another room than the one it is in. */
   @Test
   void anotherRoomIsAnyOfTheOthers() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     DryingPlace here = scene.setup().place();
     DryingPlace attic =
         new DryingPlace(

@@ -26,7 +26,8 @@ class DiagnosingTest {
   static Stream<FaultContext> scenes() {
     return MadeUpTrials.drawn(20261127, 12).stream()
         .flatMap(
-            trial -> trial.seen().faults().stream().map(fault -> Seen.on(trial.casting(), fault)));
+            trial ->
+                trial.seen().faults().stream().map(fault -> SeenFaults.on(trial.casting(), fault)));
   }
 
   /** The rule at the head of the class, worked once more from what the model says. */
@@ -87,7 +88,7 @@ class DiagnosingTest {
   }
 
   private static FaultContext wetAfterHalfItsTime(Casting casting) {
-    FaultContext scene = Seen.on(casting, Seen.fault(FaultKind.STILL_WET));
+    FaultContext scene = SeenFaults.on(casting, SeenFaults.fault(FaultKind.STILL_WET));
     return scene.lookedAtS(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH) / 2);
   }
 
@@ -101,7 +102,9 @@ class DiagnosingTest {
 
   private static String sticky(double glycerol) {
     return DIAGNOSING
-        .of(Seen.on(Seen.usual(Setting.GLYCEROL, glycerol), Seen.fault(FaultKind.STICKY)))
+        .of(
+            SeenFaults.on(
+                SeenFaults.usual(Setting.GLYCEROL, glycerol), SeenFaults.fault(FaultKind.STICKY)))
         .model();
   }
 

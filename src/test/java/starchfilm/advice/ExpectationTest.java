@@ -22,7 +22,7 @@ import starchfilm.numerics.units.Spans;
 
 /** What a change is said to do: figures that move by more than a twentieth, before and after. */
 class ExpectationTest {
-  private static final FaultContext USUAL = Seen.on(Castings.USUAL);
+  private static final FaultContext USUAL = SeenFaults.on(Castings.USUAL);
   private static final Expectation AS_IT_IS = Expectation.of(USUAL.outlook());
   private static final double DAY_S = 86_400;
 

@@ -39,11 +39,11 @@ class MeasureTest {
   /** The sentence beside it says that film snaps below 10 %. */
   @Test
   void filmThatStretchesByATenthJustSnaps() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     double stretch = scene.outlook().stretchAtRest(0.5, scene.setup().use().temperatureK());
     assertThat(figure("snapping", scene) * stretch).isCloseTo(0.10, within(1e-12));
     assertThat(measure("snapping").words(scene)).endsWith("snaps below 10 %");
-    FaultContext drier = Seen.on(Seen.usual(Setting.GLYCEROL, 0.2));
+    FaultContext drier = SeenFaults.on(SeenFaults.usual(Setting.GLYCEROL, 0.2));
     assertThat(measure("snapping").moved(scene, drier))
         .isEqualTo(
             "the film stretches by %s instead of %s",
@@ -53,7 +53,7 @@ class MeasureTest {
   /** One newton on a strip of one centimetre at the thin edge. */
   @Test
   void filmTearsWhereAStripOfItsEdgeBearsLessThanANewton() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     FilmForecast film = scene.outlook().film();
     double edgeM = film.dryThicknessM().middle() * (1 - scene.setup().pour().unevenness());
     double bornN = film.tensileStrengthPa().middle() * 0.01 * edgeM;
@@ -65,16 +65,16 @@ class MeasureTest {
   /** In air of 50 % film is tacky above 42.5 g glycerol to 100 g dry starch (PlasticiserWindow). */
   @Test
   void filmAtTheTackyLimitHasTrouble() {
-    assertThat(figure("tack", Seen.on(Seen.usual(Setting.GLYCEROL, 0.425))))
+    assertThat(figure("tack", SeenFaults.on(SeenFaults.usual(Setting.GLYCEROL, 0.425))))
         .isCloseTo(1, within(1e-9));
-    assertThat(measure("tack").words(Seen.on(Seen.usual(Setting.GLYCEROL, 0.425))))
+    assertThat(measure("tack").words(SeenFaults.on(SeenFaults.usual(Setting.GLYCEROL, 0.425))))
         .matches("in 50 % humidity film is tacky above .* per 100 g dry starch, and this has .* g");
-    assertThat(figure("tack", Seen.on(Seen.usual(Setting.GLYCEROL, 0)))).isPositive();
+    assertThat(figure("tack", SeenFaults.on(SeenFaults.usual(Setting.GLYCEROL, 0)))).isPositive();
   }
 
   @Test
   void latenessIsTheTimeItTakesOverTheTimeItWasGiven() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     double firm = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE);
     assertThat(figure("not dry", scene.lookedAtS(dry / 2))).isCloseTo(2, within(1e-9));
@@ -85,12 +85,12 @@ class MeasureTest {
 
   @Test
   void edgeIsAheadForTheShareOfTheDryingInWhichItWaits() {
-    FaultContext scene = Seen.on(Castings.USUAL);
+    FaultContext scene = SeenFaults.on(Castings.USUAL);
     double edge = scene.outlook().timeS(Spot.THIN_EDGE, Milestone.DRY_THROUGH);
     double middle = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(figure("edge ahead", scene)).isCloseTo((middle - edge) / middle, within(1e-12));
-    Casting level = Seen.usual(Setting.UNEVENNESS, 0);
-    assertThat(measure("edge ahead").trouble(Seen.on(level))).isZero();
+    Casting level = SeenFaults.usual(Setting.UNEVENNESS, 0);
+    assertThat(measure("edge ahead").trouble(SeenFaults.on(level))).isZero();
   }
 
   static Measure measure(String name) {

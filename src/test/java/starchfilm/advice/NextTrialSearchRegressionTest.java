@@ -96,7 +96,7 @@ class NextTrialSearchRegressionTest {
       double wetMm, double trouble, Cause... causes) {
     Casting casting =
         Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(15, 60, 0.1), 60);
-    FaultContext scene = Seen.on(casting, Seen.fault(FaultKind.STILL_WET));
+    FaultContext scene = SeenFaults.on(casting, SeenFaults.fault(FaultKind.STILL_WET));
     FaultContext early = scene.lookedAtS(dryS(scene) / Math.pow(0.68, 1 - trouble));
     assertThat(MeasureTest.measure("not dry").trouble(early)).isCloseTo(trouble, within(1e-9));
     RuleBook book = RuleBook.packed();

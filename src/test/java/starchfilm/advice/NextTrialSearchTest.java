@@ -44,7 +44,7 @@ class NextTrialSearchTest {
    */
   @Test
   void newTroubleWeighsTwiceAndALittleOfItNothing() {
-    FaultContext plain = Seen.on(Castings.USUAL);
+    FaultContext plain = SeenFaults.on(Castings.USUAL);
     FaultContext tacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.6));
     FaultContext nearlyTacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.25));
 

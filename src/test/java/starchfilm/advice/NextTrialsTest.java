@@ -48,7 +48,7 @@ class NextTrialsTest {
   void aRoomOfARecipeThatNobodyCastIsNone() {
     Trial cast = in("sauna", 30, 3);
     assertThat(roomAfter(cast)).contains(30.0);
-    assertThat(roomAfter(Seen.recipeOf(cast))).isEmpty();
+    assertThat(roomAfter(SeenFaults.recipeOf(cast))).isEmpty();
   }
 
   /** A plate in the shed is only moved where that has it dry a tenth sooner (judged). */
@@ -64,7 +64,7 @@ class NextTrialsTest {
     List<Trial> notebook = new ArrayList<>(List.of(shed));
     notebook.addAll(List.of(others));
     return new NextTrials(ROOMS_ALONE, TEXTBOOK, 20)
-        .sooner(Seen.forecast(shed), notebook)
+        .sooner(SeenFaults.forecast(shed), notebook)
         .map(next -> Math.round(10 * (next.setup().room().at(0).temperatureK() - 273.15)) / 10.0);
   }
 
@@ -78,7 +78,7 @@ class NextTrialsTest {
                     Castings.room(celsius, 50, 0.1),
                     RoomUncertainty.NONE,
                     OptionalDouble.empty()));
-    return Seen.rated(casting, rating == 0 ? OptionalInt.empty() : OptionalInt.of(rating));
+    return SeenFaults.rated(casting, rating == 0 ? OptionalInt.empty() : OptionalInt.of(rating));
   }
 
   /** A pour that is thinner answers that it stayed wet and that it moulded: both are told. */
@@ -106,7 +106,8 @@ class NextTrialsTest {
   @Test
   void waitingIsNoRemedyWhereItNeverDries() {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 99, 0.1), 60);
-    FaultContext scene = Seen.on(damp, Seen.fault(FaultKind.STILL_WET)).lookedAtS(86_400);
+    FaultContext scene =
+        SeenFaults.on(damp, SeenFaults.fault(FaultKind.STILL_WET)).lookedAtS(86_400);
     assertThat(AdvisedStep.of(Change.WAIT_LONGER, scene, RuleBook.packed(), List.of())).isEmpty();
   }
 }

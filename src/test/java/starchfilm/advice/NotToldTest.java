@@ -18,7 +18,7 @@ class NotToldTest {
   void bubblesInATrialWithoutNotesOfTheCookAreNotExplained() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(Seen.fault(FaultKind.BUBBLES)),
+            List.of(SeenFaults.fault(FaultKind.BUBBLES)),
             missing("cook.top_C", "cook.minutes", "pour.paste_C", "room.air_C", "room.rh_pct"));
     TrialAdvice advice = advice(trial);
     Diagnosis diagnosis = advice.diagnoses().get(0);
@@ -37,7 +37,7 @@ class NotToldTest {
   void aScorchedPotWithoutNotesOfTheCookIsNotExplainedAtAll() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(Seen.fault(FaultKind.SCORCHED)),
+            List.of(SeenFaults.fault(FaultKind.SCORCHED)),
             missing("cook.top_C", "cook.minutes", "recipe.water"));
     TrialAdvice advice = advice(trial);
     String suspects =
@@ -61,7 +61,7 @@ class NotToldTest {
   @Test
   void aWetPlateWithoutATimeIsNotHeldAgainstTheClock() {
     Diagnosis diagnosis =
-        advice(MadeUpTrials.with(List.of(Seen.fault(FaultKind.STILL_WET)), List.of()))
+        advice(MadeUpTrials.with(List.of(SeenFaults.fault(FaultKind.STILL_WET)), List.of()))
             .diagnoses()
             .get(0);
     assertThat(diagnosis.notNoted()).contains("when it was seen", "when the plate was looked at");
@@ -73,7 +73,8 @@ class NotToldTest {
   @Test
   void anAssumedUnevennessIsNeverACause() {
     Trial trial =
-        MadeUpTrials.with(List.of(Seen.fault(FaultKind.UNEVEN)), missing("pour.unevenness_pct"));
+        MadeUpTrials.with(
+            List.of(SeenFaults.fault(FaultKind.UNEVEN)), missing("pour.unevenness_pct"));
     Diagnosis diagnosis = advice(trial).diagnoses().get(0);
     assertThat(diagnosis.notNoted()).contains("how uneven the pour was");
     assertThat(diagnosis.suspicions())
@@ -85,7 +86,8 @@ class NotToldTest {
   void whatOneOfTwoFilesLeavesOutIsNoDifferenceButIsNamed() {
     List<Trial> two = MadeUpTrials.drawn(7, 2);
     Trial bare = MadeUpTrials.with(List.of(), missing("recipe.glycerol", "pour.paste_C"));
-    Contrast contrast = adviser().contrast(Seen.forecast(two.get(0)), Seen.forecast(bare));
+    Contrast contrast =
+        adviser().contrast(SeenFaults.forecast(two.get(0)), SeenFaults.forecast(bare));
     assertThat(contrast.notNoted())
         .contains("glycerol", "salt", "warmth of the paste")
         .doesNotContain("water");
@@ -95,7 +97,7 @@ class NotToldTest {
   }
 
   private static TrialAdvice advice(Trial trial) {
-    return adviser().after(Seen.forecast(trial), List.of(trial));
+    return adviser().after(SeenFaults.forecast(trial), List.of(trial));
   }
 
   private static Adviser adviser() {

@@ -83,11 +83,12 @@ class SingleChangesTest {
     Casting further = in(new SwingingRoom(Castings.USUAL.room().at(0), 6, 0.1, 0));
     assertThat(
             SingleChanges.between(
-                    Seen.on(swinging), Seen.on(swinging), RuleBook.packed().compared())
+                    SeenFaults.on(swinging), SeenFaults.on(swinging), RuleBook.packed().compared())
                 .found())
         .isEmpty();
     assertThat(
-            SingleChanges.between(Seen.on(swinging), Seen.on(further), RuleBook.packed().compared())
+            SingleChanges.between(
+                    SeenFaults.on(swinging), SeenFaults.on(further), RuleBook.packed().compared())
                 .found())
         .extracting(SingleChange::what)
         .containsExactly("room");
@@ -102,7 +103,7 @@ class SingleChangesTest {
 
   private static List<SingleChange> found(Casting changed) {
     return SingleChanges.between(
-            Seen.on(Castings.USUAL), Seen.on(changed), RuleBook.packed().compared())
+            SeenFaults.on(Castings.USUAL), SeenFaults.on(changed), RuleBook.packed().compared())
         .found();
   }
 }

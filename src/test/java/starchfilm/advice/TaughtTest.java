@@ -24,7 +24,7 @@ import starchfilm.numerics.units.Figures;
  * probabilities are counted by hand.
  */
 class TaughtTest {
-  private static final TrialForecast ANY = Seen.forecast(Seen.poured(Castings.USUAL));
+  private static final TrialForecast ANY = SeenFaults.forecast(SeenFaults.poured(Castings.USUAL));
 
   /** Two of five brittle, those with least glycerol: one in C(5, 2) = 10 by chance. */
   @Test
@@ -81,11 +81,11 @@ class TaughtTest {
       notebook.add(
           of(
               wetM > 3e-3
-                  ? Seen.poured(casting, Seen.fault(FaultKind.STILL_WET))
-                  : Seen.poured(casting)));
+                  ? SeenFaults.poured(casting, SeenFaults.fault(FaultKind.STILL_WET))
+                  : SeenFaults.poured(casting)));
     }
     Trial cast = notebook.get(3).trial();
-    notebook.add(of(Seen.recipeOf(cast)));
+    notebook.add(of(SeenFaults.recipeOf(cast)));
     assertThat(Taught.by(notebook)).isEmpty();
 
     notebook.set(4, of(cast));
@@ -114,10 +114,14 @@ class TaughtTest {
       int trials = 1 + random.nextInt(12);
       for (int j = 0; j < trials; j++) {
         double level = 0.05 + 0.5 * random.nextDouble();
-        Casting casting = Seen.usual(Setting.GLYCEROL, level);
+        Casting casting = SeenFaults.usual(Setting.GLYCEROL, level);
         FaultKind kind = level < limit ? FaultKind.BRITTLE : FaultKind.STICKY;
         boolean faulty = random.nextInt(5) > 0 && (level < limit || random.nextBoolean());
-        notebook.add(of(faulty ? Seen.poured(casting, Seen.fault(kind)) : Seen.poured(casting)));
+        notebook.add(
+            of(
+                faulty
+                    ? SeenFaults.poured(casting, SeenFaults.fault(kind))
+                    : SeenFaults.poured(casting)));
       }
       for (String lesson : Taught.by(notebook)) {
         assertCounts(lesson, notebook);
@@ -183,9 +187,11 @@ class TaughtTest {
   private static List<TrialForecast> ofGlycerol(FaultKind kind, int faulty, double... levels) {
     List<TrialForecast> trials = new ArrayList<>();
     for (double level : levels) {
-      Casting casting = Seen.usual(Setting.GLYCEROL, level);
+      Casting casting = SeenFaults.usual(Setting.GLYCEROL, level);
       Trial trial =
-          trials.size() < faulty ? Seen.poured(casting, Seen.fault(kind)) : Seen.poured(casting);
+          trials.size() < faulty
+              ? SeenFaults.poured(casting, SeenFaults.fault(kind))
+              : SeenFaults.poured(casting);
       trials.add(of(trial));
     }
     return trials;
@@ -213,6 +219,6 @@ class TaughtTest {
   }
 
   private static TrialForecast seen(OptionalInt rating, FaultKind... faults) {
-    return of(Seen.rated(Castings.USUAL, rating, faults));
+    return of(SeenFaults.rated(Castings.USUAL, rating, faults));
   }
 }

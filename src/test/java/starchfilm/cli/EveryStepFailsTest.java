@@ -18,8 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.proof.FailingStep;
-import starchfilm.proof.FailingStep.Fault;
 import starchfilm.proof.FailingStep.Killed;
+import starchfilm.proof.FailingStep.StepFault;
 import starchfilm.proof.FaultyDisk;
 
 /**
@@ -61,7 +61,7 @@ class EveryStepFailsTest {
     String[] words = command.split(" ");
     Map<String, String> before = contents(first);
     copyFirst();
-    FailingStep none = new FailingStep(-1, Fault.BROKEN);
+    FailingStep none = new FailingStep(-1, StepFault.BROKEN);
     Terminal well = new Terminal(new FaultyDisk(none).at(folder));
     assertThat(well.run(words)).as(well.err()).isZero();
     Map<String, String> after = contents(folder);
@@ -70,7 +70,7 @@ class EveryStepFailsTest {
 
     int cases = 0;
     for (int step = 0; step < none.steps().size(); step++) {
-      for (Fault fault : Fault.values()) {
+      for (StepFault fault : StepFault.values()) {
         String which = command + ", " + none.steps().get(step) + " " + step + ", " + fault;
         copyFirst();
         Terminal terminal = new Terminal(new FaultyDisk(new FailingStep(step, fault)).at(folder));

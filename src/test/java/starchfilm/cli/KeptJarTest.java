@@ -42,13 +42,13 @@ class KeptJarTest {
   }
 
   private void cast(String name, String poured, double grams) throws IOException {
-    ObjectNode trial = Kitchen.weighed("workroom", 1);
+    ObjectNode trial = VariedDemo.weighed("workroom", 1);
     trial.put("name", name).put("poured_at", poured);
     ((ObjectNode) trial.path("recipe"))
         .set(
             "glycerol",
             new ObjectMapper().createObjectNode().put("jar", "batch").put("mass_g", grams));
-    Kitchen.write(folder.resolve(name + ".json"), trial);
+    VariedDemo.write(folder.resolve(name + ".json"), trial);
   }
 
   @Test
@@ -89,7 +89,7 @@ class KeptJarTest {
     for (String key : List.of("purity_pct", "salt_pct", "origin")) {
       glycerol.set(key, jar.path(key));
     }
-    Kitchen.write(folder.resolve("said.json"), said);
+    VariedDemo.write(folder.resolve("said.json"), said);
 
     assertThat(jar.path("purity_pct").path("from").asDouble())
         .isLessThan(jar.path("purity_pct").path("to").asDouble());
@@ -144,7 +144,7 @@ class KeptJarTest {
   @Test
   void aFaultOfItsFileIsToldWithItsLineAndStopsNoOtherTrial() throws IOException {
     cast("a", "2026-03-07T10:15", 5.2);
-    Kitchen.write(folder.resolve("other.json"), Kitchen.weighed("workroom", 1));
+    VariedDemo.write(folder.resolve("other.json"), VariedDemo.weighed("workroom", 1));
     Path file = folder.resolve("batch.jar.json");
     Files.writeString(
         file, Files.readString(file).replaceFirst("\"from\" : [0-9.]+", "\"from\" : -3"));

@@ -117,10 +117,10 @@ class LearnCommandTest {
 
   @Test
   void aWrongWeighingTeachesNothingAndTheOthersOfItsTrialDo() throws IOException {
-    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    VariedDemo.twoPlates(folder, "kitchen", 1.4);
     Files.writeString(
         folder.resolve("b-heavy.json"),
-        Kitchen.weighed("kitchen", 1).toString().replace(":734", ":7340"));
+        VariedDemo.weighed("kitchen", 1).toString().replace(":734", ":7340"));
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
@@ -132,7 +132,7 @@ class LearnCommandTest {
 
   @Test
   void aFaultyFileIsNamedAndTeachesNothing() throws IOException {
-    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    VariedDemo.twoPlates(folder, "kitchen", 1.4);
     Outcome sound = Outcome.of(folder, "learn", ".");
     byte[] without = Files.readAllBytes(workshop());
     Files.writeString(folder.resolve("a-broken.json"), "{\"name\": ");
@@ -149,7 +149,7 @@ class LearnCommandTest {
 
   @Test
   void withoutWeighingsThereIsNothingToLearn() throws IOException {
-    Kitchen.write(folder.resolve("a.json"), Kitchen.unweighed("kitchen"));
+    VariedDemo.write(folder.resolve("a.json"), VariedDemo.unweighed("kitchen"));
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
@@ -165,7 +165,7 @@ class LearnCommandTest {
   /** As when all weighings were taken out after learning, or the file is damaged beyond them. */
   @Test
   void whatWasLearntBeforeIsNamedWhereNothingTeachesItAnyMore() throws IOException {
-    Kitchen.write(folder.resolve("a.json"), Kitchen.unweighed("kitchen"));
+    VariedDemo.write(folder.resolve("a.json"), VariedDemo.unweighed("kitchen"));
     Files.writeString(workshop(), "damaged");
 
     Outcome learn = Outcome.of(folder, "learn", ".");
@@ -191,7 +191,7 @@ class LearnCommandTest {
 
   @Test
   void foldersThatAreNone() throws IOException {
-    Path file = Kitchen.write(folder.resolve("a.json"), Kitchen.weighed("kitchen", 1));
+    Path file = VariedDemo.write(folder.resolve("a.json"), VariedDemo.weighed("kitchen", 1));
     Path empty = Files.createDirectory(folder.resolve("empty"));
 
     assertThat(Outcome.of(folder, "learn", "nowhere"))
@@ -212,9 +212,9 @@ class LearnCommandTest {
 
   @Test
   void oneWeighingOfOneTrialTeachesALittle() throws IOException {
-    ObjectNode trial = Kitchen.unweighed("loft");
+    ObjectNode trial = VariedDemo.unweighed("loft");
     trial.withArray("weighings").addObject().put("at", "+28h").put("mass_g", 700);
-    Kitchen.write(folder.resolve("a.json"), trial);
+    VariedDemo.write(folder.resolve("a.json"), trial);
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
@@ -225,9 +225,9 @@ class LearnCommandTest {
 
   @Test
   void twoRoomsAreToldApartWhateverTheirCapitals() throws IOException {
-    Kitchen.twoPlates(folder.resolve("a"), "Kitchen", 1);
-    Kitchen.write(folder.resolve("b/1.json"), Kitchen.weighed("kitchen", 1));
-    Kitchen.write(folder.resolve("b/2.json"), Kitchen.weighed("cellar", 1.9));
+    VariedDemo.twoPlates(folder.resolve("a"), "Kitchen", 1);
+    VariedDemo.write(folder.resolve("b/1.json"), VariedDemo.weighed("kitchen", 1));
+    VariedDemo.write(folder.resolve("b/2.json"), VariedDemo.weighed("cellar", 1.9));
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
@@ -252,8 +252,8 @@ class LearnCommandTest {
 
   @Test
   void stripsAloneTeachToo() throws IOException {
-    Kitchen.write(
-        folder.resolve("a.json"), Kitchen.pulled(Kitchen.unweighed("kitchen"), 9, 8.5, 10));
+    VariedDemo.write(
+        folder.resolve("a.json"), VariedDemo.pulled(VariedDemo.unweighed("kitchen"), 9, 8.5, 10));
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
@@ -265,7 +265,7 @@ class LearnCommandTest {
 
   @Test
   void mendsADamagedFileAndKeepsItAside() throws IOException {
-    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    VariedDemo.twoPlates(folder, "kitchen", 1.4);
     Files.writeString(workshop(), "{\"format\": 1,");
     assertThat(Outcome.of(folder, "dry", "taught-1.json").err())
         .contains("workshop.json, line 1", "run the command learn again");
@@ -278,7 +278,7 @@ class LearnCommandTest {
 
   @Test
   void saysWhereItCannotBeWritten() throws IOException {
-    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    VariedDemo.twoPlates(folder, "kitchen", 1.4);
     Files.createDirectories(workshop().resolve("in the way"));
 
     Outcome learn = Outcome.of(folder, "learn", ".");

@@ -35,19 +35,19 @@ class LearntInUseTest {
 
   private void learnt(String below, String room, double asLate) throws IOException {
     Path home = folder.resolve(below);
-    Kitchen.twoPlates(home, room, asLate);
-    Kitchen.write(home.resolve("next.json"), Kitchen.unweighed(room));
+    VariedDemo.twoPlates(home, room, asLate);
+    VariedDemo.write(home.resolve("next.json"), VariedDemo.unweighed(room));
     assertThat(Outcome.of(folder, "learn", home.toString()).exit()).isZero();
   }
 
   private double dryThrough(String file) throws IOException {
-    return Kitchen.hours(
+    return VariedDemo.hours(
         Outcome.of(folder, "dry", file, "--json", "-").out(), "dry_through", "middle");
   }
 
   @Test
   void dryFollowsTheRoom() throws IOException {
-    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
     learnt("slow", "shed", SLOW);
     learnt("fast", "shed", FAST);
 
@@ -64,7 +64,7 @@ class LearntInUseTest {
   @Test
   void dryTakesTheNearestFolderAboveButItsOwnFirst() throws IOException {
     learnt("all", "shed", SLOW);
-    Kitchen.write(folder.resolve("all/may/2/next.json"), Kitchen.unweighed("shed"));
+    VariedDemo.write(folder.resolve("all/may/2/next.json"), VariedDemo.unweighed("shed"));
     double above = dryThrough("all/next.json");
     double own = dryThrough("all/may/2/next.json");
     assertThat(own).isEqualTo(above);
@@ -77,7 +77,7 @@ class LearntInUseTest {
 
   @Test
   void thicknessPoursThinnerInASlowRoom() throws IOException {
-    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
     learnt("slow", "shed", SLOW);
 
     double textbook = millimetres("textbook/next.json");
@@ -134,10 +134,10 @@ class LearntInUseTest {
 
   @Test
   void compareForecastsAndAdvisesFromIt() throws IOException {
-    Kitchen.twoPlates(folder, "shed", SLOW);
-    ObjectNode rated = Kitchen.weighed("shed", SLOW);
+    VariedDemo.twoPlates(folder, "shed", SLOW);
+    ObjectNode rated = VariedDemo.weighed("shed", SLOW);
     rated.put("rating", 5);
-    Kitchen.write(folder.resolve("taught-1.json"), rated);
+    VariedDemo.write(folder.resolve("taught-1.json"), rated);
     String textbook = page(".");
     assertThat(Outcome.of(folder, "learn", ".").exit()).isZero();
 
@@ -177,9 +177,9 @@ class LearntInUseTest {
   @Test
   void aWeighedPlateHasOneFigureAtEveryDoor() throws Exception {
     learnt("slow", "shed", SLOW);
-    ObjectNode measured = Kitchen.weighed("shed", FAST);
+    ObjectNode measured = VariedDemo.weighed("shed", FAST);
     measured.withArray("dry_thickness_um").add(112);
-    Kitchen.write(folder.resolve("slow/next.json"), measured);
+    VariedDemo.write(folder.resolve("slow/next.json"), measured);
 
     String dry = Outcome.of(folder, "dry", "slow/next.json").out().replaceAll("\\s+", " ");
 
@@ -193,13 +193,13 @@ class LearntInUseTest {
 
   @Test
   void filmIsForecastFromItsStrips() throws IOException {
-    String asRuled = film(Kitchen.unweighed("shed"), "textbook");
-    Kitchen.write(
+    String asRuled = film(VariedDemo.unweighed("shed"), "textbook");
+    VariedDemo.write(
         folder.resolve("strong/taught.json"),
-        Kitchen.pulled(Kitchen.unweighed("shed"), 16, 17, 18, 17));
+        VariedDemo.pulled(VariedDemo.unweighed("shed"), 16, 17, 18, 17));
     assertThat(Outcome.of(folder, "learn", "strong").exit()).isZero();
 
-    String learnt = film(Kitchen.unweighed("shed"), "strong");
+    String learnt = film(VariedDemo.unweighed("shed"), "strong");
 
     String strength = "tensile strength, MPa ([0-9.]+)";
     assertThat(figure(learnt, strength)).isGreaterThan(1.4 * figure(asRuled, strength));
@@ -208,7 +208,7 @@ class LearntInUseTest {
   }
 
   private String film(ObjectNode trial, String below) throws IOException {
-    Kitchen.write(folder.resolve(below + "/next.json"), trial);
+    VariedDemo.write(folder.resolve(below + "/next.json"), trial);
     return page(below + "/next.json");
   }
 
@@ -264,7 +264,7 @@ class LearntInUseTest {
   @Test
   void aDamagedFileIsToldByEveryCommandAndTheTextbookStandsIn() throws IOException {
     learnt("slow", "shed", SLOW);
-    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
     double textbook = dryThrough("textbook/next.json");
     Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
 
@@ -300,7 +300,8 @@ class LearntInUseTest {
     double before = dryThrough("slow/next.json");
     assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
     Files.move(folder.resolve("slow/taught-2.json"), folder.resolve("slow/renamed.json"));
-    Kitchen.write(folder.resolve("slow/next.json"), Kitchen.pulled(Kitchen.unweighed("shed"), 9));
+    VariedDemo.write(
+        folder.resolve("slow/next.json"), VariedDemo.pulled(VariedDemo.unweighed("shed"), 9));
 
     String compare = Outcome.of(folder, "compare", "slow", "--out", "page.html").err();
     Outcome dry = Outcome.of(folder, "dry", "slow/next.json");

@@ -90,9 +90,9 @@ class OddRecipesTest {
 
   @Test
   void everyCommandSaysIt() throws IOException {
-    ObjectNode trial = Kitchen.weighed("workroom", 1);
+    ObjectNode trial = VariedDemo.weighed("workroom", 1);
     ((ObjectNode) trial.path("recipe").path("glycerol")).put("mass_g", 40);
-    Kitchen.write(folder.resolve("odd.json"), trial);
+    VariedDemo.write(folder.resolve("odd.json"), trial);
     String sentence = "does not set to a film";
 
     assertThat(oneLine(run("check|.").out())).contains("odd.json: ", sentence);

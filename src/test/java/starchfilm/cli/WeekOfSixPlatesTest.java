@@ -80,7 +80,7 @@ class WeekOfSixPlatesTest {
   }
 
   /** What the command says now; the page says every sentence of it. */
-  private JsonNode today(Page page) throws Exception {
+  private JsonNode today(OpenPage page) throws Exception {
     JsonNode today = JSON.readTree(run("today", ".", "--json", "-"));
     String shown = page.shown("today/all");
     String said = run("today", ".");
@@ -143,7 +143,7 @@ class WeekOfSixPlatesTest {
             + " 21C,50%",
         "--tare",
         "410g");
-    try (Page page = new Page()) {
+    try (OpenPage page = new OpenPage()) {
       at("2026-05-04T20:00");
       assertThat(first(today(page))).startsWith("Dry Shed tray faster: mould may show from");
       note("thin.json", "--weighed", "660g");
@@ -208,7 +208,7 @@ class WeekOfSixPlatesTest {
   }
 
   /** The pages of the folder, opened by the command, on the same clock. */
-  private final class Page implements AutoCloseable {
+  private final class OpenPage implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
     private String cookie = "none";
     private final Terminal terminal = new Terminal(folder, clock);
@@ -216,7 +216,7 @@ class WeekOfSixPlatesTest {
         CompletableFuture.supplyAsync(() -> terminal.run("open", "--no-open", "--any-user"));
     private final URI address;
 
-    Page() throws InterruptedException {
+    OpenPage() throws InterruptedException {
       while (!terminal.out().contains("Ctrl+C") && !exit.isDone()) {
         Thread.sleep(20);
       }

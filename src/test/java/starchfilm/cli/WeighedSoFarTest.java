@@ -32,25 +32,25 @@ class WeighedSoFarTest {
 
   @BeforeEach
   void pour() throws IOException {
-    Kitchen.write(folder.resolve("a.json"), Kitchen.unweighed("kitchen"));
+    VariedDemo.write(folder.resolve("a.json"), VariedDemo.unweighed("kitchen"));
   }
 
-  private record Range(double low, double middle, double high) {
+  private record DryThroughRange(double low, double middle, double high) {
     double width() {
       return Math.log(high / low);
     }
   }
 
-  private Range dryThrough(String... options) throws IOException {
+  private DryThroughRange dryThrough(String... options) throws IOException {
     List<String> words = new ArrayList<>(List.of("dry", "a.json", "--json", "-"));
     words.addAll(List.of(options));
     Outcome dry = Outcome.of(folder, words.toArray(String[]::new));
     assertThat(dry.exit()).as(dry.err()).isZero();
     assertThat(dry.out()).doesNotContain("NaN", "Infinity");
-    return new Range(
-        Kitchen.hours(dry.out(), "dry_through", "low"),
-        Kitchen.hours(dry.out(), "dry_through", "middle"),
-        Kitchen.hours(dry.out(), "dry_through", "high"));
+    return new DryThroughRange(
+        VariedDemo.hours(dry.out(), "dry_through", "low"),
+        VariedDemo.hours(dry.out(), "dry_through", "middle"),
+        VariedDemo.hours(dry.out(), "dry_through", "high"));
   }
 
   /** What the plate is forecast to weigh: low, middle and high (g, with the plate). */
@@ -83,12 +83,12 @@ class WeighedSoFarTest {
   void aWeighingNarrowsTheRangeAndMovesItItsOwnWay(double hours) throws IOException {
     double[] grams = gramsAt(hours);
 
-    Range before = dryThrough();
-    Range asForecast = dryThrough(weighed(hours, grams[1]));
-    Range heavy = dryThrough(weighed(hours, grams[2]));
-    Range light = dryThrough(weighed(hours, grams[0]));
+    DryThroughRange before = dryThrough();
+    DryThroughRange asForecast = dryThrough(weighed(hours, grams[1]));
+    DryThroughRange heavy = dryThrough(weighed(hours, grams[2]));
+    DryThroughRange light = dryThrough(weighed(hours, grams[0]));
 
-    for (Range after : List.of(asForecast, heavy, light)) {
+    for (DryThroughRange after : List.of(asForecast, heavy, light)) {
       assertThat(after.width()).isLessThan(0.8 * before.width());
       assertThat(after.middle()).isBetween(after.low(), after.high());
     }
@@ -99,17 +99,19 @@ class WeighedSoFarTest {
 
   @Test
   void typedIsAsNotedInTheFile() throws IOException {
-    Range typed = dryThrough("--weighed", "6h=731g", "--weighed", "1d=680g");
-    Range otherOrder = dryThrough("--weighed", "+24h=0.68kg", "--weighed", "360 min = 731 g");
-    Range filmAlone = dryThrough("--weighed", "6h=133g", "--weighed", "24h=82g", "--film-only");
-    ObjectNode trial = Kitchen.unweighed("kitchen");
+    DryThroughRange typed = dryThrough("--weighed", "6h=731g", "--weighed", "1d=680g");
+    DryThroughRange otherOrder =
+        dryThrough("--weighed", "+24h=0.68kg", "--weighed", "360 min = 731 g");
+    DryThroughRange filmAlone =
+        dryThrough("--weighed", "6h=133g", "--weighed", "24h=82g", "--film-only");
+    ObjectNode trial = VariedDemo.unweighed("kitchen");
     trial.withArray("weighings").addObject().put("at", "+6h").put("mass_g", 731);
-    Kitchen.write(folder.resolve("a.json"), trial);
-    Range mixed = dryThrough("--weighed", "24h=680g");
+    VariedDemo.write(folder.resolve("a.json"), trial);
+    DryThroughRange mixed = dryThrough("--weighed", "24h=680g");
     trial.withArray("weighings").addObject().put("at", "+24h").put("mass_g", 680);
-    Kitchen.write(folder.resolve("a.json"), trial);
+    VariedDemo.write(folder.resolve("a.json"), trial);
 
-    Range noted = dryThrough();
+    DryThroughRange noted = dryThrough();
 
     assertThat(List.of(typed, otherOrder, mixed)).allMatch(noted::equals);
     // Without the plate, its own half gram of doubt is not in it.
@@ -204,7 +206,7 @@ class WeighedSoFarTest {
   void refusesTwoAtTheSameTimeTypedOrNoted() throws IOException {
     Outcome typed =
         Outcome.of(folder, "dry", "a.json", "--weighed=6h=731g", "--weighed=360min=730g");
-    Kitchen.write(folder.resolve("b.json"), Kitchen.weighed("kitchen", 1));
+    VariedDemo.write(folder.resolve("b.json"), VariedDemo.weighed("kitchen", 1));
     Outcome noted = Outcome.of(folder, "dry", "b.json", "--weighed=4h=734g");
 
     for (Outcome dry : List.of(typed, noted)) {
@@ -215,8 +217,9 @@ class WeighedSoFarTest {
 
   @Test
   void aPourByTheClockMakesWeighingsByTheClock() throws IOException {
-    Range since = dryThrough("--weighed=6h=731g");
-    Range byTheClock = dryThrough("--poured=2026-04-11 10:00", "--weighed=2026-04-11 16:00=731g");
+    DryThroughRange since = dryThrough("--weighed=6h=731g");
+    DryThroughRange byTheClock =
+        dryThrough("--poured=2026-04-11 10:00", "--weighed=2026-04-11 16:00=731g");
 
     assertThat(byTheClock).isEqualTo(since);
     String alone =
@@ -242,7 +245,7 @@ class WeighedSoFarTest {
     for (String noted : List.of("\"none yet\"", "null", "7", "[{}]")) {
       Files.writeString(
           folder.resolve("a.json"),
-          Kitchen.unweighed("kitchen")
+          VariedDemo.unweighed("kitchen")
               .toString()
               .replaceFirst("\\{", "{\"weighings\": " + noted + ","));
       Outcome faulty = Outcome.of(folder, "dry", "a.json", "--weighed=6h=731g");

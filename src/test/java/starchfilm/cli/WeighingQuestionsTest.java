@@ -13,7 +13,7 @@ class WeighingQuestionsTest {
   @TempDir private Path folder;
 
   private ObjectNode plate() throws IOException {
-    return Kitchen.unweighed("kitchen").put("invented", false);
+    return VariedDemo.unweighed("kitchen").put("invented", false);
   }
 
   private static ObjectNode weighed(ObjectNode trial, String at, double massG) {
@@ -22,7 +22,7 @@ class WeighingQuestionsTest {
   }
 
   private String dry(ObjectNode trial) throws IOException {
-    Kitchen.write(folder.resolve("plate.json"), trial);
+    VariedDemo.write(folder.resolve("plate.json"), trial);
     return dry();
   }
 
@@ -151,8 +151,8 @@ class WeighingQuestionsTest {
   }
 
   private double peelableHours(ObjectNode trial) throws IOException {
-    Kitchen.write(folder.resolve("plate.json"), trial);
-    return Kitchen.hours(
+    VariedDemo.write(folder.resolve("plate.json"), trial);
+    return VariedDemo.hours(
         Outcome.of(folder, "dry", "plate.json", "--json", "-").out(), "peelable", "middle");
   }
 

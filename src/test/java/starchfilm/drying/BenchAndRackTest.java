@@ -82,7 +82,7 @@ class BenchAndRackTest {
   void theTimeFallsSmoothlyWithTheBench() {
     double[] hours =
         DoubleStream.iterate(12, celsius -> celsius < 32, celsius -> celsius + 0.1)
-            .map(celsius -> Solved.hoursToDry(plate(ROOM, celsius)))
+            .map(celsius -> SolvedPlates.hoursToDry(plate(ROOM, celsius)))
             .toArray();
     for (int i = 1; i < hours.length; i++) {
       assertThat(hours[i] / hours[i - 1]).isBetween(0.95, 1.005);

@@ -117,8 +117,8 @@ class CastingsPublishedTest {
   @Test
   void missesThatFastAirDidNotSpeedUpTapeCastStarch() {
     Composition paste = Castings.paste(StarchKind.TAPIOCA, 0.05, 0.2);
-    double slow = Solved.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 4), 60));
-    double fast = Solved.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 8), 60));
+    double slow = SolvedPlates.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 4), 60));
+    double fast = SolvedPlates.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 8), 60));
     assertThat(fast / slow).as("no change was reported").isLessThan(0.95);
   }
 }

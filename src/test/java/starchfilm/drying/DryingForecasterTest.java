@@ -66,7 +66,9 @@ class DryingForecasterTest {
   @ParameterizedTest
   @MethodSource("slower")
   void driesSlower(String why, Casting slower, Casting faster) {
-    assertThat(Solved.hoursToDry(slower)).as(why).isGreaterThan(Solved.hoursToDry(faster));
+    assertThat(SolvedPlates.hoursToDry(slower))
+        .as(why)
+        .isGreaterThan(SolvedPlates.hoursToDry(faster));
   }
 
   static Stream<Arguments> slower() {
@@ -120,11 +122,11 @@ class DryingForecasterTest {
   void leavesACentimetreWetAfterAWeekWhoseThinEdgesAreDone(double starch) {
     Room room = Castings.room(20, 50, 0.1);
     double week = 7 * 24;
-    assertThat(Solved.hoursToDry(Castings.plate(10, Castings.paste(starch, 0.3), room, 60)))
+    assertThat(SolvedPlates.hoursToDry(Castings.plate(10, Castings.paste(starch, 0.3), room, 60)))
         .isGreaterThan(week);
-    assertThat(Solved.hoursToDry(Castings.plate(2, Castings.paste(starch, 0.3), room, 60)))
+    assertThat(SolvedPlates.hoursToDry(Castings.plate(2, Castings.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
-    assertThat(Solved.hoursToDry(Castings.plate(3, Castings.paste(starch, 0.3), room, 60)))
+    assertThat(SolvedPlates.hoursToDry(Castings.plate(3, Castings.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
   }
 
@@ -140,9 +142,9 @@ class DryingForecasterTest {
         Castings.plate(
             3, Castings.paste(0.08, 0.3), Castings.room(celsius, humidityPct, 0.1), celsius);
     int dry = Milestone.DRY_THROUGH.ordinal();
-    double usual = Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[dry];
+    double usual = SolvedPlates.spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[dry];
     double halved =
-        Solved.spot(
+        SolvedPlates.spot(
                 drying,
                 Spot.NOMINAL,
                 ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, Math.log(0.5)))
@@ -245,8 +247,8 @@ class DryingForecasterTest {
                 .mapToObj(hour -> new RoomReading(hour * 3600.0, 293.15, 0.5))
                 .toList(),
             0.1);
-    double logged = Solved.hoursToDry(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60));
-    assertThat(logged / Solved.hoursToDry(Castings.USUAL)).isBetween(0.998, 1.002);
+    double logged = SolvedPlates.hoursToDry(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60));
+    assertThat(logged / SolvedPlates.hoursToDry(Castings.USUAL)).isBetween(0.998, 1.002);
   }
 
   @ParameterizedTest
@@ -304,7 +306,7 @@ class DryingForecasterTest {
     double last = 0;
     for (double humidityPct : new double[] {0, 1.5, 5, 10, 15, 20, 25, 30, 40, 50, 60}) {
       double hours =
-          Solved.hoursToDry(
+          SolvedPlates.hoursToDry(
               Castings.plate(
                   3,
                   Castings.paste(0.08, glycerol),

@@ -43,7 +43,7 @@ class ForecastFiguresTest {
         FORECASTER
             .middleCaseS(Castings.USUAL, Spot.THICK_SPOT)
             .applyAsDouble(Milestone.DRY_THROUGH);
-    SpotSolution trace = Solved.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
+    SpotSolution trace = SolvedPlates.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
     double exact = trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(middle).isCloseTo(exact, within(1e-3 * exact));
     Band band = usual.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();

@@ -53,7 +53,7 @@ class MilestonesTest {
   @ParameterizedTest
   @MethodSource("plates")
   void comeWhenTheGoverningPartReachesThem(Casting drying) {
-    SpotSolution trace = Solved.spot(drying, Spot.THICK_SPOT, ParameterSample.NONE);
+    SpotSolution trace = SolvedPlates.spot(drying, Spot.THICK_SPOT, ParameterSample.NONE);
     PreparedCase prepared = PreparedCase.of(drying);
     List<SpotMoment> moments =
         new SpotSolver(prepared, new double[0])
@@ -96,10 +96,10 @@ class MilestonesTest {
   /** A rack from the pour on beats one from 20 hours on, and that beats none. */
   @Test
   void aRackHelpsTheMoreTheSoonerItComes() {
-    double atOnce = Solved.hoursToDry(changed(0, OpenFaces.BOTH));
-    double later = Solved.hoursToDry(changed(20, OpenFaces.BOTH));
+    double atOnce = SolvedPlates.hoursToDry(changed(0, OpenFaces.BOTH));
+    double later = SolvedPlates.hoursToDry(changed(20, OpenFaces.BOTH));
     assertThat(atOnce).isLessThan(0.9 * later);
-    assertThat(later).isLessThan(0.95 * Solved.hoursToDry(Castings.USUAL));
+    assertThat(later).isLessThan(0.95 * SolvedPlates.hoursToDry(Castings.USUAL));
   }
 
   /** Until the plate is turned nothing tells that it will be; turned back, it is as if never. */

@@ -18,7 +18,7 @@ class PlateCourseTest {
     PlateCourse course =
         PlateCourse.of(Castings.USUAL, ParameterSample.NONE, DryingForecaster.HORIZON_S);
     double dryS =
-        Solved.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE)
+        SolvedPlates.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE)
             .at(Milestone.DRY_THROUGH);
     assertThat(course.thick()).hasSize(41);
     assertThat(course.edge()).hasSize(41);

@@ -103,15 +103,15 @@ class SpotSolverTest {
             Castings.USUAL.composition().times(1.5, Ingredient.GLYCEROL),
             Castings.room(20, 50, 0.1),
             60);
-    double asked = Solved.hoursToDry(sweeter);
+    double asked = SolvedPlates.hoursToDry(sweeter);
     double dryS =
-        Solved.spot(
+        SolvedPlates.spot(
                 Castings.USUAL,
                 Spot.NOMINAL,
                 ParameterSample.NONE.with(UncertainParameter.PLASTICISER, Math.log(1.5)))
             .milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
-    assertThat(Math.abs(asked / Solved.hoursToDry(Castings.USUAL) - 1)).isGreaterThan(3e-3);
+    assertThat(Math.abs(asked / SolvedPlates.hoursToDry(Castings.USUAL) - 1)).isGreaterThan(3e-3);
   }
 
   /** One object solves one case after another, each as if it were the first. */
@@ -126,7 +126,8 @@ class SpotSolverTest {
     ParameterSample sweeter = ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5);
     solver.solve(Spot.THIN_EDGE, sweeter, DryingForecaster.HORIZON_S, again);
     assertThat(again.milestoneS).isNotEqualTo(first.milestoneS);
-    assertThat(again.milestoneS).isEqualTo(Solved.spot(drying, Spot.THIN_EDGE, sweeter).milestoneS);
+    assertThat(again.milestoneS)
+        .isEqualTo(SolvedPlates.spot(drying, Spot.THIN_EDGE, sweeter).milestoneS);
     solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, again);
     assertThat(again.milestoneS).isEqualTo(first.milestoneS);
     assertThat(again.balanceError).isEqualTo(first.balanceError).isLessThan(1e-9);

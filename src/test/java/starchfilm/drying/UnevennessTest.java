@@ -63,7 +63,7 @@ class UnevennessTest {
   @Test
   void neverLeavesAPlaceBare() {
     ParameterSample wild = ParameterSample.NONE.with(UncertainParameter.UNEVENNESS, 3);
-    assertThat(Solved.spot(UNMEASURED, Spot.THIN_EDGE, wild).solidsKgPerM2).isPositive();
+    assertThat(SolvedPlates.spot(UNMEASURED, Spot.THIN_EDGE, wild).solidsKgPerM2).isPositive();
     double[] masses = new double[1];
     new PlateSimulation(UNMEASURED, 0).filmMassesKg(wild, masses);
     assertThat(masses[0])

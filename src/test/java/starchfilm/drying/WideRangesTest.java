@@ -54,7 +54,7 @@ class WideRangesTest {
             UncertainParameter.SOLIDS,
             UncertainParameter.PLASTICISER)) {
       SpotSolution solved =
-          Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE.with(parameter, 0.5 * sds));
+          SolvedPlates.spot(drying, Spot.NOMINAL, ParameterSample.NONE.with(parameter, 0.5 * sds));
       assertThat(solved.startMoisture).isPositive();
       assertThat(solved.solidsKgPerM2).isPositive();
       assertThat(solved.at(Milestone.DRY_THROUGH)).isNotNaN().isNotNegative();

@@ -19,7 +19,8 @@ import starchfilm.material.ingredient.StarchKind;
  * a published regression, wheat and rice not).
  */
 class FurryPublishedTest {
-  private final List<PublishedTable.Row> breaks = PublishedTable.read("furry-1939-film-breaks.csv");
+  private final List<PublishedTable.PublishedRow> breaks =
+      PublishedTable.read("furry-1939-film-breaks.csv");
 
   /**
    * Strength per thickness relative to corn; forecast over published: potato 0.84, wheat 1.17, rice
@@ -46,7 +47,7 @@ class FurryPublishedTest {
     Map<String, Double> load = meanLog("break_load_g");
     Map<String, Double> thickness = meanLog("thickness_1e-4_in");
     SimpleRegression regression = new SimpleRegression(false);
-    for (PublishedTable.Row row : breaks) {
+    for (PublishedTable.PublishedRow row : breaks) {
       String starch = row.text("starch");
       regression.addData(
           Math.log(row.number("thickness_1e-4_in")) - thickness.get(starch),

@@ -28,9 +28,9 @@ class GlassTransitionPublishedTest {
   @Test
   void ninePublishedPointsAreMetWithinHalfTheStatedBand() {
     double squares = 0;
-    List<PublishedTable.Row> rows = PublishedTable.read("glass-transitions.csv");
+    List<PublishedTable.PublishedRow> rows = PublishedTable.read("glass-transitions.csv");
     List<Double> residuals = new ArrayList<>();
-    for (PublishedTable.Row row : rows) {
+    for (PublishedTable.PublishedRow row : rows) {
       double residual = rule.predict(film(row)) - row.number("tg_K");
       residuals.add(residual);
       squares += residual * residual;
@@ -60,7 +60,7 @@ class GlassTransitionPublishedTest {
     assertThat(plasticiser).isBetween(22.0, 30.0);
   }
 
-  private static FilmState film(PublishedTable.Row row) {
+  private static FilmState film(PublishedTable.PublishedRow row) {
     double plasticiser = row.number("glycerol_g_per_100g_starch");
     if (row.has("water_pct_of_all")) {
       double water = row.number("water_pct_of_all") / 100;

@@ -17,19 +17,19 @@ final class PublishedTable {
 
   private PublishedTable() {}
 
-  static List<Row> read(String file) {
+  static List<PublishedRow> read(String file) {
     try (Reader reader =
         new InputStreamReader(
             Objects.requireNonNull(PublishedTable.class.getResourceAsStream(file), file),
             StandardCharsets.UTF_8)) {
-      return FORMAT.parse(reader).stream().map(Row::new).toList();
+      return FORMAT.parse(reader).stream().map(PublishedRow::new).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   /** One row, by the names of its columns. */
-  record Row(CSVRecord cells) {
+  record PublishedRow(CSVRecord cells) {
     String text(String column) {
       return cells.get(column);
     }

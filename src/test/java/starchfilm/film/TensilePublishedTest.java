@@ -80,9 +80,9 @@ class TensilePublishedTest {
   @ParameterizedTest
   @CsvSource({"STRENGTH, 2.1", "STRETCH, 2.3", "STIFFNESS, 3.0"})
   void bandIsWhatAPublicationLeftOutIsMissedBy(Refit refit, double noWorseThan) {
-    List<PublishedTable.Row> all = rows(refit);
+    List<PublishedTable.PublishedRow> all = rows(refit);
     double squares = 0;
-    for (PublishedTable.Row row : all) {
+    for (PublishedTable.PublishedRow row : all) {
       double[] others =
           fit(refit, all.stream().filter(o -> !o.text("source").equals(row.text("source"))));
       double miss = Math.log(row.number("value")) - refit.log.apply(others, film(row));
@@ -98,7 +98,7 @@ class TensilePublishedTest {
   @ParameterizedTest
   @EnumSource
   void printedConstantsAreAsGoodAsTheBestFit(Refit refit) {
-    List<PublishedTable.Row> all = rows(refit);
+    List<PublishedTable.PublishedRow> all = rows(refit);
 
     assertThat(scatter(refit, refit.printed, all))
         .isLessThan(1.05 * scatter(refit, fit(refit, all.stream()), all));
@@ -110,7 +110,7 @@ class TensilePublishedTest {
   @ParameterizedTest
   @CsvSource({"STRENGTH, 39, 34", "STRETCH, 28, 25", "STIFFNESS, 14, 13"})
   void eightyPercentBandsHoldTheShareStated(Refit refit, int rows, int held) {
-    List<PublishedTable.Row> all = rows(refit);
+    List<PublishedTable.PublishedRow> all = rows(refit);
 
     assertThat(all).hasSize(rows);
     assertThat(all.stream().filter(row -> Math.abs(sigmas(row, refit.property)) <= 1.2816).count())
@@ -119,7 +119,7 @@ class TensilePublishedTest {
 
   @Test
   void rowsThatAreReadAndNotRecalledFareNoWorse() {
-    List<PublishedTable.Row> read =
+    List<PublishedTable.PublishedRow> read =
         rows(Refit.STRENGTH).stream().filter(row -> row.text("flag").startsWith("read")).toList();
 
     assertThat(read).hasSizeGreaterThanOrEqualTo(15);
@@ -178,7 +178,7 @@ class TensilePublishedTest {
 
   @Test
   void tableIsWhole() {
-    List<PublishedTable.Row> all = table();
+    List<PublishedTable.PublishedRow> all = table();
 
     assertThat(all).hasSize(97);
     assertThat(all.stream().map(row -> row.text("source")).distinct()).hasSizeBetween(24, 30);
@@ -186,7 +186,8 @@ class TensilePublishedTest {
         .isCloseTo(6083.60, within(0.005));
   }
 
-  private static double[] fit(Refit refit, java.util.stream.Stream<PublishedTable.Row> rows) {
+  private static double[] fit(
+      Refit refit, java.util.stream.Stream<PublishedTable.PublishedRow> rows) {
     List<FilmState> films = new java.util.ArrayList<>();
     List<Double> logs = new java.util.ArrayList<>();
     rows.forEach(
@@ -223,7 +224,7 @@ class TensilePublishedTest {
     return Pair.create(new ArrayRealVector(values), new Array2DRowRealMatrix(slopes));
   }
 
-  private static double scatter(Refit refit, double[] q, List<PublishedTable.Row> rows) {
+  private static double scatter(Refit refit, double[] q, List<PublishedTable.PublishedRow> rows) {
     return Math.sqrt(
         rows.stream()
             .mapToDouble(
@@ -232,23 +233,23 @@ class TensilePublishedTest {
             .orElseThrow());
   }
 
-  private static List<PublishedTable.Row> rows(Refit refit) {
+  private static List<PublishedTable.PublishedRow> rows(Refit refit) {
     return table().stream()
         .filter(row -> row.text("property").equals(refit.published))
         .filter(row -> row.text("left_out_because").isEmpty())
         .toList();
   }
 
-  private double predicted(PublishedTable.Row row, FilmProperty property) {
+  private double predicted(PublishedTable.PublishedRow row, FilmProperty property) {
     return rules.of(property).predict(film(row)) / (row.text("unit").equals("MPa") ? 1e6 : 0.01);
   }
 
-  private double sigmas(PublishedTable.Row row, FilmProperty property) {
+  private double sigmas(PublishedTable.PublishedRow row, FilmProperty property) {
     return Math.log(row.number("value") / predicted(row, property))
         / Math.log(rules.of(property).scatter().oneSigma());
   }
 
-  private static FilmState film(PublishedTable.Row row) {
+  private static FilmState film(PublishedTable.PublishedRow row) {
     double amylose = row.number("amylose_pct") / 100;
     FilmState film =
         FilmState.atRest(
@@ -280,7 +281,7 @@ class TensilePublishedTest {
     };
   }
 
-  private static List<PublishedTable.Row> table() {
+  private static List<PublishedTable.PublishedRow> table() {
     return PublishedTable.read("published-tensile.csv");
   }
 }

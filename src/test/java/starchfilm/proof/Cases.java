@@ -26,7 +26,7 @@ public final class Cases {
 
   /** One case. */
   @FunctionalInterface
-  public interface Case {
+  public interface RandomCase {
     /**
      * Tries it.
      *
@@ -44,7 +44,7 @@ public final class Cases {
    * @param perMille share of all cases (1/1000)
    * @param one a case
    */
-  public static void forEach(int perMille, Case one) {
+  public static void forEach(int perMille, RandomCase one) {
     int count = ALL * perMille / 1_000;
     List<AssertionError> faults = new ArrayList<>();
     for (int number = ONLY < 0 ? 0 : ONLY; number < (ONLY < 0 ? count : ONLY + 1); number++) {

@@ -7,7 +7,7 @@ import java.util.List;
 /** Which step of a disk fails, and how; steps are counted from 0 as the program takes them. */
 public final class FailingStep {
   /** How a step fails. */
-  public enum Fault {
+  public enum StepFault {
     /** As on a broken disk. */
     BROKEN("Input/output error"),
     /** As on a full one. */
@@ -17,7 +17,7 @@ public final class FailingStep {
 
     private final String reason;
 
-    Fault(String reason) {
+    StepFault(String reason) {
       this.reason = reason;
     }
   }
@@ -29,7 +29,7 @@ public final class FailingStep {
 
   private final List<String> steps = new ArrayList<>();
   private final int failing;
-  private final Fault fault;
+  private final StepFault fault;
   private boolean dead;
 
   /**
@@ -38,7 +38,7 @@ public final class FailingStep {
    * @param failing the number of the step that fails; -1 for none
    * @param fault how it fails
    */
-  public FailingStep(int failing, Fault fault) {
+  public FailingStep(int failing, StepFault fault) {
     this.failing = failing;
     this.fault = fault;
   }
@@ -63,7 +63,7 @@ public final class FailingStep {
 
   /** What the failing step throws. */
   FileSystemException failure() {
-    if (fault == Fault.KILLED) {
+    if (fault == StepFault.KILLED) {
       dead = true;
       throw new Killed();
     }

@@ -55,13 +55,13 @@ public final class FaultyDisk extends FileSystemProvider {
   public Path at(Path path) {
     return (Path)
         Proxy.newProxyInstance(
-            FaultyDisk.class.getClassLoader(), new Class<?>[] {Path.class}, new Handler(path));
+            FaultyDisk.class.getClassLoader(), new Class<?>[] {Path.class}, new PathHandler(path));
   }
 
-  private final class Handler implements java.lang.reflect.InvocationHandler {
+  private final class PathHandler implements java.lang.reflect.InvocationHandler {
     private final Path path;
 
-    Handler(Path path) {
+    PathHandler(Path path) {
       this.path = path;
     }
 
@@ -83,7 +83,7 @@ public final class FaultyDisk extends FileSystemProvider {
 
   private static Path there(Path path) {
     return Proxy.isProxyClass(path.getClass())
-        ? ((Handler) Proxy.getInvocationHandler(path)).path
+        ? ((PathHandler) Proxy.getInvocationHandler(path)).path
         : path;
   }
 

@@ -31,7 +31,7 @@ class PlateWordsTest {
   @ParameterizedTest
   @MethodSource("garden")
   void aPlateIsNoLighterFromTheHourThatIsToldAndNotLongBefore(TrialForecast trial) {
-    String told = ScaleTest.of(trial).orElseThrow();
+    String told = ConstantMass.of(trial).orElseThrow();
     assertThat(told).contains("g in twelve hours");
     double hours = Double.parseDouble(told.replaceAll(".*from (\\d+) hours.*", "$1"));
     double grams = Double.parseDouble(told.replaceAll(".*more than ([0-9.]+) g.*", "$1"));

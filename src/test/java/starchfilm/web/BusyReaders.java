@@ -48,7 +48,7 @@ final class BusyReaders {
   }
 
   /** Begins to work. */
-  void start(Visitor visitor, long seed) {
+  void start(PageClient visitor, long seed) {
     hands.clear();
     answers.set(0);
     hand(visitor, new Random(seed), random -> weighOrNoteAFault(visitor, random));
@@ -83,14 +83,14 @@ final class BusyReaders {
   /** A picture with its number in it, long enough to be cut. */
   static byte[] photo(int number) {
     byte[] line = ("photo " + number + "\n").getBytes(StandardCharsets.UTF_8);
-    byte[] photo = Arrays.copyOf(Visitor.PIXEL, Visitor.PIXEL.length + 20_000 * line.length);
-    for (int at = Visitor.PIXEL.length; at < photo.length; at += line.length) {
+    byte[] photo = Arrays.copyOf(PageClient.PIXEL, PageClient.PIXEL.length + 20_000 * line.length);
+    for (int at = PageClient.PIXEL.length; at < photo.length; at += line.length) {
       System.arraycopy(line, 0, photo, at, line.length);
     }
     return photo;
   }
 
-  private void hand(Visitor visitor, Random random, Consumer<Random> work) {
+  private void hand(PageClient visitor, Random random, Consumer<Random> work) {
     Thread thread =
         new Thread(
             () -> {
@@ -112,7 +112,7 @@ final class BusyReaders {
     thread.start();
   }
 
-  private void weighOrNoteAFault(Visitor visitor, Random random) {
+  private void weighOrNoteAFault(PageClient visitor, Random random) {
     int n = number.incrementAndGet();
     // Any form of ours carries what marks it as ours; this page has no forecast to wait for.
     String page = visitor.get("/trial/edit?file=" + FILE).body();
@@ -136,7 +136,7 @@ final class BusyReaders {
     }
   }
 
-  private void edit(Visitor visitor, Random random) {
+  private void edit(PageClient visitor, Random random) {
     // Each edit has a figure of its own, and each is water that makes a paste.
     String water = String.format(Locale.ROOT, "300.%05d1", number.incrementAndGet());
     if (random.nextInt(3) == 0) {
@@ -153,7 +153,7 @@ final class BusyReaders {
     }
   }
 
-  private void savedUnlessChanged(Visitor visitor, HttpResponse<String> answer) {
+  private void savedUnlessChanged(PageClient visitor, HttpResponse<String> answer) {
     if (answer.statusCode() == CONFLICT) {
       edits.answered(false);
     } else {
@@ -161,14 +161,14 @@ final class BusyReaders {
     }
   }
 
-  private void keepAPhoto(Visitor visitor) {
+  private void keepAPhoto(PageClient visitor) {
     int n = number.incrementAndGet();
     String token = visitor.token();
     photos.sent(String.valueOf(n));
     saved(photos, visitor, visitor.postPhoto(FILE, token, "from my phone.png", photo(n)));
   }
 
-  private void startATrialOrLearn(Visitor visitor, Random random) {
+  private void startATrialOrLearn(PageClient visitor, Random random) {
     String page = visitor.get("/trial/edit?file=" + FILE).body();
     if (random.nextInt(3) > 0) {
       String name = NEW_TRIAL + number.incrementAndGet();
@@ -187,16 +187,16 @@ final class BusyReaders {
 
   /** Fills in a form with what its page hides in it. */
   private static HttpResponse<String> post(
-      Visitor visitor, String page, String path, String... typed) {
+      PageClient visitor, String page, String path, String... typed) {
     List<String> fields = new ArrayList<>(List.of("file", FILE));
     for (String hidden : List.of("token", "form", "version")) {
-      fields.addAll(List.of(hidden, Visitor.hidden(page, hidden)));
+      fields.addAll(List.of(hidden, PageClient.hidden(page, hidden)));
     }
     fields.addAll(List.of(typed));
     return visitor.postBare(path, List.of(), fields.toArray(String[]::new));
   }
 
-  private void saved(Promises promises, Visitor visitor, HttpResponse<String> answer) {
+  private void saved(Promises promises, PageClient visitor, HttpResponse<String> answer) {
     requireSaved(answer);
     promises.answered(true);
     // Now and then the browser gets as far as the page it is sent on to, which starts a forecast.

@@ -96,18 +96,18 @@ class FullDiskPagesTest {
             why,
             "value=\"" + mass + "\"");
     saved += sent(() -> edit(site, "/trial/text", "text", textWith("9" + mass)), why, ": 9" + mass);
-    byte[] photo = Arrays.copyOf(Visitor.PIXEL, 20_000);
+    byte[] photo = Arrays.copyOf(PageClient.PIXEL, 20_000);
     saved += sent(() -> site.postPhoto(DryingTrial.FILE, "phone.png", photo), why, "phone.png");
     saved += sent(() -> note(site, "/trial/again", "name", "Again " + number), why, "");
     saved += sent(() -> learn(site), why, "workshop.json: ");
     return saved;
   }
 
-  private interface Form {
+  private interface SentForm {
     HttpResponse<String> send() throws IOException;
   }
 
-  private int sent(Form form, String why, String kept) throws IOException {
+  private int sent(SentForm form, String why, String kept) throws IOException {
     Map<String, String> before = contents();
     HttpResponse<String> answer = form.send();
     if (answer.statusCode() == 303) {

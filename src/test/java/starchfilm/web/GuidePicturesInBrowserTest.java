@@ -31,7 +31,7 @@ class GuidePicturesInBrowserTest {
   private static final int WIDTH_PX = 1000;
   private static final int COLOURS = 120;
 
-  enum Picture {
+  enum GuidePicture {
     TODAY_PAGE("guide.md", "/today", "20 April 2026", 545),
     TRIAL_PAGE("guide.md", "/trial/forecast?file=" + DryingTrial.FILE, "On the shelf", 900),
     SHEET_PAGE("guide.md", "/trial/sheet?file=" + DryingTrial.FILE, "Weigh out", 1000),
@@ -43,7 +43,7 @@ class GuidePicturesInBrowserTest {
     final String says;
     final int heightPx;
 
-    Picture(String guide, String path, String says, int heightPx) {
+    GuidePicture(String guide, String path, String says, int heightPx) {
       this.guide = guide;
       this.path = path;
       this.says = says;
@@ -60,9 +60,11 @@ class GuidePicturesInBrowserTest {
           + "&trial=4-blend.json&trial=5-blend-in-the-shed.json&trial=6-thin-by-the-fan.json";
 
   @ParameterizedTest
-  @EnumSource(Picture.class)
+  @EnumSource(GuidePicture.class)
   void showsAPageThatIsServed(
-      Picture picture, Window window, @Served({Content.GARDEN, Content.DRYING}) RunningSite site)
+      GuidePicture picture,
+      Window window,
+      @Served({Content.GARDEN, Content.DRYING}) RunningSite site)
       throws IOException {
     window.open(site, picture.path);
     window.awaitText(picture.says);

@@ -42,7 +42,7 @@ final class RunningSite implements AutoCloseable {
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final List<String> keys = new CopyOnWriteArrayList<>();
   private final List<String> ownKeys = new CopyOnWriteArrayList<>();
-  private final Visitor visitor;
+  private final PageClient visitor;
 
   private RunningSite(Path folder, boolean lan, boolean owned, Runnable beforeWork)
       throws IOException {
@@ -79,7 +79,7 @@ final class RunningSite implements AutoCloseable {
                   return Workshop.taughtBy(root, trials, requireWanted);
                 },
                 workshops));
-    this.visitor = new Visitor(address());
+    this.visitor = new PageClient(address());
   }
 
   /** Over a folder as it is. */
@@ -181,7 +181,7 @@ final class RunningSite implements AutoCloseable {
   }
 
   static String hidden(String page, String field) {
-    return Visitor.hidden(page, field);
+    return PageClient.hidden(page, field);
   }
 
   /** A request byte by byte, for what no client library would send. */

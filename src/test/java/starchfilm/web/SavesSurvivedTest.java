@@ -79,7 +79,7 @@ class SavesSurvivedTest {
   private String killWhileTheyWork(BusyReaders readers, String lastToken, Random random)
       throws Exception {
     try (ServedProgram program = ServedProgram.startUnpacked(folder)) {
-      Visitor visitor = new Visitor(program.page("/").toString());
+      PageClient visitor = new PageClient(program.page("/").toString());
       String token = opensAgain(visitor, lastToken);
       readers.start(visitor, random.nextLong());
       int atLeast = 1 + random.nextInt(Kills.LONG ? 40 : 20);
@@ -94,7 +94,7 @@ class SavesSurvivedTest {
   }
 
   /** Every page is there, and a form left open since before the kill changes nothing. */
-  private String opensAgain(Visitor visitor, String lastToken) throws IOException {
+  private String opensAgain(PageClient visitor, String lastToken) throws IOException {
     String notebook = visitor.get("/trials").body();
     assertThat(notebook).contains("On the shelf").doesNotContain("wrong entry");
     for (String page : List.of("/trial?file=" + BusyReaders.FILE, "/plates", "/learnt")) {
@@ -117,7 +117,7 @@ class SavesSurvivedTest {
                 .statusCode())
         .isEqualTo(403);
     assertThat(folder.resolve(BusyReaders.FILE)).hasBinaryContent(before);
-    return Visitor.hidden(notebook, "token");
+    return PageClient.hidden(notebook, "token");
   }
 
   private void assertNothingLost(BusyReaders readers) throws Exception {

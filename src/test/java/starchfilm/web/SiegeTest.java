@@ -85,7 +85,7 @@ class SiegeTest {
   @Test
   void aTokenServesOneVisitor(@Served(Content.DRYING) RunningSite site) throws IOException {
     String mine = site.token();
-    Visitor other = new Visitor(site.address());
+    PageClient other = new PageClient(site.address());
     assertThat(other.token()).isNotEqualTo(mine);
 
     HttpResponse<String> answer =

@@ -94,7 +94,7 @@ class TrialPageTest {
   @Test
   void takesBackPhotosThatWereSentTogether() throws IOException {
     String before = Files.readString(file);
-    HttpResponse<String> kept = site.postPhoto(DryingTrial.FILE, "a.png", Visitor.PIXEL);
+    HttpResponse<String> kept = site.postPhoto(DryingTrial.FILE, "a.png", PageClient.PIXEL);
 
     undo(kept);
     assertThat(Files.readString(file)).isEqualTo(before);
@@ -144,7 +144,7 @@ class TrialPageTest {
   }
 
   private HttpResponse<String> undo(HttpResponse<String> noted) {
-    return site.post("/trial/undo", "said", Visitor.hidden(said(noted), "said"));
+    return site.post("/trial/undo", "said", PageClient.hidden(said(noted), "said"));
   }
 
   @ParameterizedTest
@@ -243,7 +243,8 @@ class TrialPageTest {
 
   @Test
   void keepsAPhotoBesideTheTrialAndShowsIt() throws IOException {
-    HttpResponse<String> answer = site.postPhoto(DryingTrial.FILE, "../../evil.sh", Visitor.PIXEL);
+    HttpResponse<String> answer =
+        site.postPhoto(DryingTrial.FILE, "../../evil.sh", PageClient.PIXEL);
 
     assertThat(answer.statusCode()).isEqualTo(303);
     assertThat(site.folder().resolve("drying-photo-1.png")).exists();

@@ -200,11 +200,11 @@ class CrackPublishedTest {
     return plate.with(plate.pour().withUnevenness(0));
   }
 
-  private interface Figure {
+  private interface CrackFigure {
     double at(double value);
   }
 
-  private static void rises(Figure figure, double[] values, String what) {
+  private static void rises(CrackFigure figure, double[] values, String what) {
     double before = 0;
     for (double value : values) {
       double here = figure.at(value);

@@ -23,7 +23,7 @@ import starchfilm.material.recipe.Composition;
 @Measurement(iterations = 3, time = 1)
 public class FilmIsothermBenchmark {
   private final Composition film =
-      Films.of(Map.of(StarchKind.POTATO, 0.5, StarchKind.TAPIOCA, 0.5), 0.23, 0.005);
+      FilmCompositions.of(Map.of(StarchKind.POTATO, 0.5, StarchKind.TAPIOCA, 0.5), 0.23, 0.005);
   private final FilmIsotherm isotherm = FilmIsotherm.of(film);
   private double moisture = 0.05;
 

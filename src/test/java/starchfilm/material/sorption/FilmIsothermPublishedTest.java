@@ -31,7 +31,8 @@ class FilmIsothermPublishedTest {
   @ParameterizedTest
   @EnumSource(StarchKind.class)
   void castStarchHoldsWhatLourdinMeasured(StarchKind kind) {
-    assertThat(FilmIsotherm.of(Films.of(kind, 0, 0)).moisture(0.57)).isCloseTo(0.148, within(0.02));
+    assertThat(FilmIsotherm.of(FilmCompositions.of(kind, 0, 0)).moisture(0.57))
+        .isCloseTo(0.148, within(0.02));
   }
 
   /**
@@ -42,7 +43,7 @@ class FilmIsothermPublishedTest {
   @CsvSource({"0.10", "0.15", "0.20"})
   void plasticisedStarchHoldsWhatLourdinMeasured(double y) {
     for (StarchKind kind : StarchKind.values()) {
-      assertThat(FilmIsotherm.of(Films.of(kind, y, 0)).moisture(0.57))
+      assertThat(FilmIsotherm.of(FilmCompositions.of(kind, y, 0)).moisture(0.57))
           .as("%s", kind)
           .isBetween(0.127 - 0.015, 0.144 + 0.015);
     }
@@ -53,12 +54,13 @@ class FilmIsothermPublishedTest {
   void glycerolRaisesMoistureInDampAir() {
     double last = 0;
     for (double y = 0.2; y < 0.5; y += 0.05) {
-      double moisture = FilmIsotherm.of(Films.of(StarchKind.TAPIOCA, y, 0)).moisture(0.75);
+      double moisture =
+          FilmIsotherm.of(FilmCompositions.of(StarchKind.TAPIOCA, y, 0)).moisture(0.75);
       assertThat(moisture).isGreaterThan(last);
       last = moisture;
     }
-    double bare = FilmIsotherm.of(Films.of(StarchKind.TAPIOCA, 0, 0)).moisture(0.75);
-    assertThat(FilmIsotherm.of(Films.of(StarchKind.TAPIOCA, 0.2, 0)).moisture(0.75))
+    double bare = FilmIsotherm.of(FilmCompositions.of(StarchKind.TAPIOCA, 0, 0)).moisture(0.75);
+    assertThat(FilmIsotherm.of(FilmCompositions.of(StarchKind.TAPIOCA, 0.2, 0)).moisture(0.75))
         .isGreaterThan(bare);
   }
 
@@ -68,7 +70,7 @@ class FilmIsothermPublishedTest {
    */
   @Test
   void warmFilmHoldsLess() {
-    FilmIsotherm corn = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
+    FilmIsotherm corn = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0));
 
     assertThat(corn.moisture(0.5, 298.15)).isEqualTo(corn.moisture(0.5));
     double drop = corn.moisture(0.5, 293.15) - corn.moisture(0.5, 333.15);

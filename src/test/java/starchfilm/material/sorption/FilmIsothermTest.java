@@ -18,7 +18,7 @@ import starchfilm.numerics.evidence.Source;
 
 class FilmIsothermTest {
   static Stream<Composition> films() {
-    return Films.drawn();
+    return FilmCompositions.drawn();
   }
 
   @ParameterizedTest
@@ -80,7 +80,7 @@ class FilmIsothermTest {
 
   @Test
   void dryFilmHasNoActivityAndGoesOnStraightBelow() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.POTATO, 0.2, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.POTATO, 0.2, 0));
     assertThat(isotherm.activity(0)).isEqualTo(0);
     assertThat(isotherm.moisture(0)).isEqualTo(0);
     assertThat(isotherm.activity(-1e-3)).isNegative();
@@ -91,7 +91,7 @@ class FilmIsothermTest {
 
   @Test
   void withoutGlycerolItIsTheStarchAlone() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.WHEAT, 0, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.WHEAT, 0, 0));
     double starch = StarchIsotherms.of(StarchKind.WHEAT).moisture(0.6);
     assertThat(isotherm.moisture(0.6)).isCloseTo(starch + 0.001 * 1.5, within(1e-12));
     assertThat(isotherm.sources()).hasSize(2);
@@ -99,24 +99,24 @@ class FilmIsothermTest {
 
   @Test
   void withoutStarchItIsFourFifthsOfTheGlycerol() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(Map.of(), 1, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(Map.of(), 1, 0));
     double glycerol = new FittedGlycerolActivity().waterKgPerKgGlycerol(0.6);
     assertThat(isotherm.moisture(0.6)).isCloseTo(0.8 * glycerol + 0.001 * 1.5, within(1e-12));
   }
 
   @Test
   void kindsMixByDryMass() {
-    double potato = FilmIsotherm.of(Films.of(StarchKind.POTATO, 0.2, 0)).moisture(0.5);
-    double rice = FilmIsotherm.of(Films.of(StarchKind.RICE, 0.2, 0)).moisture(0.5);
+    double potato = FilmIsotherm.of(FilmCompositions.of(StarchKind.POTATO, 0.2, 0)).moisture(0.5);
+    double rice = FilmIsotherm.of(FilmCompositions.of(StarchKind.RICE, 0.2, 0)).moisture(0.5);
     Map<StarchKind, Double> shares = Map.of(StarchKind.POTATO, 0.25, StarchKind.RICE, 0.75);
-    assertThat(FilmIsotherm.of(Films.of(shares, 0.2, 0)).moisture(0.5))
+    assertThat(FilmIsotherm.of(FilmCompositions.of(shares, 0.2, 0)).moisture(0.5))
         .isCloseTo(0.25 * potato + 0.75 * rice, within(1e-12));
   }
 
   @Test
   void saltTakesPlaceAndIsFlagged() {
-    FilmIsotherm clean = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
-    FilmIsotherm salty = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0.03));
+    FilmIsotherm clean = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0));
+    FilmIsotherm salty = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0.03));
     assertThat(salty.moisture(0.5) - 0.001)
         .isCloseTo(0.97 * (clean.moisture(0.5) - 0.001), within(1e-12));
     assertThat(clean.extrapolations(0.5, 298.15)).isEmpty();
@@ -136,8 +136,8 @@ class FilmIsothermTest {
    */
   @Test
   void widensInDampAirAndWithSalt() {
-    FilmIsotherm clean = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
-    FilmIsotherm salty = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0.03));
+    FilmIsotherm clean = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0));
+    FilmIsotherm salty = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0.03));
     double saltWater = 2 * 18.015 / 58.44 * 0.03 * 9;
     assertThat(clean.bandFactor(0.75)).isEqualTo(1);
     assertThat(clean.bandFactor(0.95)).isCloseTo(2, within(1e-12));
@@ -161,7 +161,7 @@ class FilmIsothermTest {
 
   @Test
   void goesOnStraightBelowDry() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.POTATO, 0.2, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.POTATO, 0.2, 0));
     double slope = isotherm.activitySlope(0);
     assertThat(slope).isPositive();
     assertThat(isotherm.activity(-1e-3)).isCloseTo(-1e-3 * slope, within(1e-15));
@@ -186,12 +186,13 @@ class FilmIsothermTest {
     double apart =
         (1 - y) * StarchIsotherms.of(StarchKind.CORN).moisture(0.5)
             + y * new FittedGlycerolActivity().waterKgPerKgGlycerol(0.5);
-    return (FilmIsotherm.of(Films.of(StarchKind.CORN, y, 0)).moisture(0.5) - 0.001) / apart;
+    return (FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, y, 0)).moisture(0.5) - 0.001)
+        / apart;
   }
 
   @Test
   void saysWhichRangesAreNotMet() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.5, 0.03));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.5, 0.03));
     assertThat(isotherm.extrapolations(0.95, 343.15))
         .extracting(Extrapolation::range)
         .containsExactly(
@@ -199,13 +200,15 @@ class FilmIsothermTest {
             FilmIsotherm.TEMPERATURE_RANGE,
             FilmIsotherm.GLYCEROL_RANGE,
             FilmIsotherm.SALT_RANGE);
-    assertThat(FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0)).extrapolations(0.5, 298.15))
+    assertThat(
+            FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0))
+                .extrapolations(0.5, 298.15))
         .isEmpty();
   }
 
   @Test
   void saysWhatItRestsOn() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.WAXY_CORN, 0.2, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.WAXY_CORN, 0.2, 0));
     assertThat(isotherm.sources())
         .extracting(Source::check)
         .containsExactly(Check.JUDGED, Check.READ, Check.READ, Check.COMPUTED);
@@ -213,7 +216,7 @@ class FilmIsothermTest {
 
   @Test
   void refusesSaturation() {
-    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
+    FilmIsotherm isotherm = FilmIsotherm.of(FilmCompositions.of(StarchKind.CORN, 0.2, 0));
     assertThatThrownBy(() -> isotherm.moisture(1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(

@@ -19,8 +19,8 @@ class AllocationTest {
   private static final DryingLikeFilm FILM = DryingLikeFilm.inASwingingRoom();
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void integratesWithoutAllocating(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void integratesWithoutAllocating(IntegratorOrder order) {
     assumeTrue(
         ManagementFactory.getThreadMXBean() instanceof ThreadMXBean bean
             && bean.isThreadAllocatedMemorySupported()

@@ -16,8 +16,8 @@ class BalanceTest {
   private static final double ROUNDING = 1e-12;
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void closesAtAnyTolerance(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void closesAtAnyTolerance(IntegratorOrder order) {
     for (double tolerance : new double[] {3e-1, 1e-1, 1e-2, 1e-4, 1e-6, 1e-8}) {
       double[] state = FILM.start(GRID);
       double start = DryingLikeFilm.total(GRID, state);
@@ -31,8 +31,8 @@ class BalanceTest {
 
   /** Even where a step is as long as the whole drying, which no error control would accept. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void closesAtAnyStep(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void closesAtAnyStep(IntegratorOrder order) {
     Slab slab = new Slab(5);
     for (int steps : new int[] {1, 3, 10, 100, 1000}) {
       double[] state = slab.state(GRID, 0);

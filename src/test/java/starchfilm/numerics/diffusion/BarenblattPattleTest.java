@@ -54,7 +54,8 @@ class BarenblattPattleTest {
 
   private static double[] spread(BarenblattPattle problem, Grid grid) {
     double[] state = problem.state(grid, BarenblattPattle.START);
-    Order.THIRD.integrate(problem.system(grid), 1e-5, BarenblattPattle.START, problem.end(), state);
+    IntegratorOrder.THIRD.integrate(
+        problem.system(grid), 1e-5, BarenblattPattle.START, problem.end(), state);
     return state;
   }
 

@@ -36,7 +36,7 @@ class BorderedTridiagonalTest {
     Grid grid = Grid.fineAtUpperFace(nodes, 10);
     DryingLikeFilm film = DryingLikeFilm.inASwingingRoom();
     double[] state = film.start(grid);
-    Order.THIRD.integrate(film.system(grid), 1e-3, 0, 3, state);
+    IntegratorOrder.THIRD.integrate(film.system(grid), 1e-3, 0, 3, state);
     BorderedTridiagonal matrix = new BorderedTridiagonal(nodes);
     DiffusionSystem system = film.system(grid);
     system.rates(3, state, new double[nodes + 2]);

@@ -15,8 +15,8 @@ class DryingProfileTest {
 
   /** Not by the tolerance, nor at all: the value at rest is approached from above. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void neverFallsBelowTheEquilibriumOfTheRoom(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void neverFallsBelowTheEquilibriumOfTheRoom(IntegratorOrder order) {
     DryingLikeFilm film = DryingLikeFilm.inASteadyRoom();
     double[] lowest = {Double.POSITIVE_INFINITY};
 
@@ -27,8 +27,8 @@ class DryingProfileTest {
 
   /** Up to a hundredth of the tolerance, where the profile is flat. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void isNeverWetterNearerToTheOpenFace(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void isNeverWetterNearerToTheOpenFace(IntegratorOrder order) {
     double[] largestRise = {0};
 
     dry(
@@ -44,8 +44,8 @@ class DryingProfileTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void comesToRestAtTheEquilibriumOfTheRoom(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void comesToRestAtTheEquilibriumOfTheRoom(IntegratorOrder order) {
     DryingLikeFilm film = DryingLikeFilm.inASteadyRoom();
     double[] state = film.start(GRID);
 
@@ -57,8 +57,8 @@ class DryingProfileTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void staysSymmetricBetweenTwoOpenFaces(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void staysSymmetricBetweenTwoOpenFaces(IntegratorOrder order) {
     Grid grid = Grid.fineAtBothFaces(41, 10);
 
     double[] state = dry(order, new DryingLikeFilm(0.4, 0.1, true), grid, (step, node) -> {});
@@ -70,8 +70,8 @@ class DryingProfileTest {
 
   /** The middle of a sheet open on both sides is as good as a sealed face at half the size. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void halfOfASheetBetweenTwoOpenFacesIsASheetWithOne(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void halfOfASheetBetweenTwoOpenFacesIsASheetWithOne(IntegratorOrder order) {
     Slab slab = new Slab(2);
     double[] half = slab.state(Grid.fineAtUpperFace(21, 1), 0);
     double[] whole = slab.state(Grid.fineAtUpperFace(41, 1), 0);
@@ -89,7 +89,8 @@ class DryingProfileTest {
     void see(Step step, int node);
   }
 
-  private static double[] dry(Order order, DryingLikeFilm film, Grid grid, NodeWatch watch) {
+  private static double[] dry(
+      IntegratorOrder order, DryingLikeFilm film, Grid grid, NodeWatch watch) {
     double[] state = film.start(grid);
     order
         .integrator(film.system(grid), new Tolerance(TOLERANCE, TOLERANCE, TOLERANCE))

@@ -25,7 +25,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {-0.3, 0, 0.21, 0.5})
   void isTheIntegralOfTheCoefficient(double border) {
-    Place place = threeLayers(INTERVALS, border);
+    ReadTable place = threeLayers(INTERVALS, border);
     double largest = integral(LARGEST, border);
 
     for (double u : new double[] {0.003, 0.05, 0.1, 0.35, 1, 2.7, 5, 8.9}) {
@@ -42,7 +42,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {-0.01, 0.003, 0.05, 0.1, 0.35, 1, 2.7, 5, 8.9, 10})
   void theCoefficientIsTheSlopeOfThePotential(double u) {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
 
     double slope = slope(place::potential, u, 1e-4 * (0.1 + Math.abs(u)));
 
@@ -52,7 +52,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.003, 0.05, 0.1, 0.35, 1, 2.7, 5, 8.9, 9})
   void theCoefficientIsTheTabulatedOne(double u) {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
 
     assertThat(place.coefficient(u) / interpolated(u, 0.2)).isCloseTo(1, within(2e-5));
   }
@@ -75,7 +75,7 @@ class FluxPotentialTest {
     reader.readSlopes(values, values.length, 0.2);
 
     for (int i = 0; i < values.length; i++) {
-      Place alone = threeLayers(INTERVALS, 0.2);
+      ReadTable alone = threeLayers(INTERVALS, 0.2);
       assertThat(potentials[i]).isEqualTo(alone.potential(values[i]));
       assertThat(reader.coefficients()[i]).isEqualTo(alone.coefficient(values[i]));
       assertThat(reader.borderSlopes()[i]).isEqualTo(alone.borderSlope(values[i]));
@@ -86,7 +86,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, LARGEST})
   void goesOnSmoothlyPastTheEndsOfTheTable(double end) {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
     double tiny = 1e-9;
 
     double rise = place.potential(end + tiny) - place.potential(end - tiny);
@@ -99,7 +99,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {9.1, 10, 12})
   void staysNearTheCoefficientAboveTheTable(double u) {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
 
     assertThat(place.coefficient(u) / interpolated(u, 0.2)).isCloseTo(1, within(0.05));
   }
@@ -108,7 +108,7 @@ class FluxPotentialTest {
   @ParameterizedTest
   @ValueSource(doubles = {-0.01, -0.5, -HALF, -1.5, -100})
   void keepsTheCoefficientOfNothingBelowNothing(double u) {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
     double atZero = interpolated(0, 0.2);
 
     assertThat(place.coefficient(u) / atZero).isCloseTo(1, within(1e-14));
@@ -117,7 +117,7 @@ class FluxPotentialTest {
 
   @Test
   void passesOnWhatIsNotANumber() {
-    Place place = threeLayers(INTERVALS, 0.2);
+    ReadTable place = threeLayers(INTERVALS, 0.2);
 
     assertThat(place.potential(Double.NaN)).isNaN();
     assertThat(place.coefficient(Double.NaN)).isNaN();
@@ -143,8 +143,9 @@ class FluxPotentialTest {
           double rest = HALF / (u + HALF);
           k[0] = 1e-9 * Math.exp(-perRatio * u / (u + HALF)) * rest * rest;
         };
-    Place place =
-        new Place(FluxPotential.tabulate(steep, new SingleLayer(), LARGEST, HALF, intervals), 0);
+    ReadTable place =
+        new ReadTable(
+            FluxPotential.tabulate(steep, new SingleLayer(), LARGEST, HALF, intervals), 0);
 
     for (int i = 0; i <= 1000; i++) {
       assertThat(place.coefficient(LARGEST * i / 1000.0)).isPositive();
@@ -175,7 +176,7 @@ class FluxPotentialTest {
   private static final PolynomialLayers LAYERS = new PolynomialLayers(-0.5, 0, 0.5);
 
   /** A table read at one value of the lumped state. */
-  private record Place(FluxPotential table, double border) {
+  private record ReadTable(FluxPotential table, double border) {
     double potential(double u) {
       return table.reader(1).potentials(new double[] {u}, 1, border)[0];
     }
@@ -197,8 +198,8 @@ class FluxPotentialTest {
     }
   }
 
-  private static Place threeLayers(int intervals, double border) {
-    return new Place(tabulate(intervals, 1), border);
+  private static ReadTable threeLayers(int intervals, double border) {
+    return new ReadTable(tabulate(intervals, 1), border);
   }
 
   private static FluxPotential tabulate(int intervals, double factor) {
@@ -236,7 +237,7 @@ class FluxPotentialTest {
   }
 
   private static double largestError(int intervals) {
-    Place place = threeLayers(intervals, 0.2);
+    ReadTable place = threeLayers(intervals, 0.2);
     double largest = 0;
     double exact = 0;
     for (int i = 1; i <= 90; i++) {

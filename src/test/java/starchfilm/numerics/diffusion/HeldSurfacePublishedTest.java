@@ -27,7 +27,7 @@ class HeldSurfacePublishedTest {
     double timeS = Slab.timeS(fourierNumber);
     double[] state = SLAB.state(GRID, 0);
 
-    Order.FOURTH.integrate(SLAB.system(GRID), 1e-8, 0, timeS, state);
+    IntegratorOrder.FOURTH.integrate(SLAB.system(GRID), 1e-8, 0, timeS, state);
 
     double loss = Slab.lossFraction(state[GRID.nodes() + 1]);
     assertThat(loss).isCloseTo(uptakeFraction, within(HALF_A_UNIT_OF_FIVE_DECIMALS + SOLVER));
@@ -44,8 +44,8 @@ class HeldSurfacePublishedTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void followsTheExactProfileOnceItIsSmooth(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void followsTheExactProfileOnceItIsSmooth(IntegratorOrder order) {
     double timeS = Slab.timeS(0.2);
     double[] state = SLAB.state(GRID, 0);
 
@@ -72,7 +72,7 @@ class HeldSurfacePublishedTest {
           }
           return !reached;
         };
-    Order.FOURTH
+    IntegratorOrder.FOURTH
         .integrator(SLAB.system(GRID), new Tolerance(1e-8, 1e-8, 1e-8))
         .integrate(0, Slab.timeS(5), 1e-6, Slab.timeS(5), SLAB.state(GRID, 0), watch);
     return found[0];

@@ -14,8 +14,8 @@ class IntegrationFailureTest {
   private static final double[] REST = {0, 0, 0, 1, 0};
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void endsWhereNoRateIsANumber(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void endsWhereNoRateIsANumber(IntegratorOrder order) {
     Lumped system = new Lumped((time, value) -> Double.NaN, value -> 0);
 
     assertThat(failure(order, system, REST.clone()))
@@ -26,8 +26,8 @@ class IntegrationFailureTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void endsWhereRatesCeaseToBeNumbers(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void endsWhereRatesCeaseToBeNumbers(IntegratorOrder order) {
     Lumped system = new Lumped((time, value) -> time < 0.5 ? 1 : Double.NaN, value -> 0);
 
     assertThat(failure(order, system, REST.clone()))
@@ -39,8 +39,8 @@ class IntegrationFailureTest {
 
   /** {@code s' = s^3} from 1 is {@code (1 - 2 t)^(-1/2)}. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void endsWhereTheSolutionRunsAway(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void endsWhereTheSolutionRunsAway(IntegratorOrder order) {
     Lumped system = new Lumped((time, value) -> value * value * value, value -> 3 * value * value);
 
     assertThat(failure(order, system, REST.clone()))
@@ -54,7 +54,7 @@ class IntegrationFailureTest {
   void endsWhereStepsAreTooShortToArrive() {
     Lumped system = new Lumped((time, value) -> 0, value -> 0);
     RosenbrockIntegrator integrator =
-        Order.THIRD.integrator(system, new Tolerance(1e-6, 1e-6, 1e-6));
+        IntegratorOrder.THIRD.integrator(system, new Tolerance(1e-6, 1e-6, 1e-6));
 
     IntegrationFailure failure =
         assertThrows(
@@ -72,14 +72,14 @@ class IntegrationFailureTest {
     double[] state = REST.clone();
 
     failure(
-        Order.THIRD,
+        IntegratorOrder.THIRD,
         new Lumped((time, value) -> value * value * value, value -> 3 * value * value),
         state);
 
     assertThat(state).isEqualTo(REST);
   }
 
-  private static String failure(Order order, BorderedSystem system, double[] state) {
+  private static String failure(IntegratorOrder order, BorderedSystem system, double[] state) {
     RosenbrockIntegrator integrator = order.integrator(system, new Tolerance(1e-6, 1e-6, 1e-6));
     return assertThrows(
             IntegrationFailure.class,

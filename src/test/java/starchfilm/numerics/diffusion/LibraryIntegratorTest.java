@@ -16,24 +16,24 @@ class LibraryIntegratorTest {
   private static final DryingLikeFilm SWINGING = DryingLikeFilm.inASwingingRoom();
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void agreesInASteadyRoom(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void agreesInASteadyRoom(IntegratorOrder order) {
     double[] theirs = theirs(STEADY);
 
     assertThat(distance(order, STEADY, 1e-7, theirs)).isLessThan(3e-6);
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void agreesInASwingingRoom(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void agreesInASwingingRoom(IntegratorOrder order) {
     double[] theirs = theirs(SWINGING);
 
     assertThat(distance(order, SWINGING, 1e-7, theirs)).isLessThan(3e-6);
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void isOffByNoMoreThanTenTolerances(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void isOffByNoMoreThanTenTolerances(IntegratorOrder order) {
     double[] theirs = theirs(SWINGING);
     for (double tolerance : new double[] {1e-2, 1e-3, 1e-4, 1e-5, 1e-6}) {
       assertThat(distance(order, SWINGING, tolerance, theirs)).isLessThan(10 * tolerance);
@@ -48,7 +48,7 @@ class LibraryIntegratorTest {
 
   /** Largest over nodes, lumped state and tally, relative to values above 0.1. */
   private static double distance(
-      Order order, DryingLikeFilm film, double tolerance, double[] theirs) {
+      IntegratorOrder order, DryingLikeFilm film, double tolerance, double[] theirs) {
     double[] ours = film.start(GRID);
     order.integrate(film.system(GRID), tolerance, 0, END, ours);
     double largest = 0;

@@ -15,7 +15,7 @@ final class ManufacturedDiffusion implements ExactProblem {
   private static final double SIZE = 1.7;
 
   /** A quantity of place and time. */
-  private interface Field {
+  private interface Quantity {
     DerivativeStructure at(DerivativeStructure x, DerivativeStructure t);
   }
 
@@ -70,7 +70,7 @@ final class ManufacturedDiffusion implements ExactProblem {
   }
 
   /** A field's value and derivatives up to the second. */
-  private static DerivativeStructure derive(Field field, double position, double time) {
+  private static DerivativeStructure derive(Quantity field, double position, double time) {
     return field.at(
         new DerivativeStructure(2, 2, 0, position * SIZE), new DerivativeStructure(2, 2, 1, time));
   }
@@ -86,7 +86,7 @@ final class ManufacturedDiffusion implements ExactProblem {
         };
     FluxPotential potential = FluxPotential.tabulate(tabulated, layers, 2.5, 1, 400);
     return new Sourced(
-        new DiffusionSystem(grid, potential.reader(grid.nodes()), new Exchange(), SIZE),
+        new DiffusionSystem(grid, potential.reader(grid.nodes()), new ManufacturedExchange(), SIZE),
         grid.positions());
   }
 
@@ -120,7 +120,7 @@ final class ManufacturedDiffusion implements ExactProblem {
   }
 
   /** Each result is a linear function of its arguments plus one of time. */
-  private static final class Exchange implements FaceExchange {
+  private static final class ManufacturedExchange implements FaceExchange {
     private static final double OF_FACE = 2;
     private static final double OF_BORDER = 0.7;
     private static final double BORDER_BY_LOWER = 0.3;

@@ -35,7 +35,7 @@ class OrderInSpaceTest {
 
   private static double error(Grid grid) {
     double[] state = PROBLEM.state(grid, START);
-    Order.FOURTH.integrate(PROBLEM.system(grid), 1e-7, START, END, state);
+    IntegratorOrder.FOURTH.integrate(PROBLEM.system(grid), 1e-7, START, END, state);
     return PROBLEM.largestError(grid, END, state);
   }
 }

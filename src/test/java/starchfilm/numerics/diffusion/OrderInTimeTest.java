@@ -20,14 +20,14 @@ class OrderInTimeTest {
   static Stream<Arguments> cases() {
     DryingLikeFilm autonomous = new DryingLikeFilm(0.4, 0, true);
     DryingLikeFilm nonAutonomous = DryingLikeFilm.inASwingingRoom();
-    return Stream.of(Order.values())
+    return Stream.of(IntegratorOrder.values())
         .flatMap(
             order -> Stream.of(autonomous, nonAutonomous).map(film -> Arguments.of(order, film)));
   }
 
   @ParameterizedTest
   @MethodSource("cases")
-  void errorFallsWithTheOrderOfTheMethod(Order order, DryingLikeFilm film) {
+  void errorFallsWithTheOrderOfTheMethod(IntegratorOrder order, DryingLikeFilm film) {
     double[] exact = film.start(GRID);
     LibraryIntegrator.integrate(film.system(GRID), 1e-13, START, END, exact);
 
@@ -41,7 +41,8 @@ class OrderInTimeTest {
   }
 
   /** Largest over nodes, lumped state and tally. */
-  private static double error(Order order, DryingLikeFilm film, int steps, double[] exact) {
+  private static double error(
+      IntegratorOrder order, DryingLikeFilm film, int steps, double[] exact) {
     double[] state = film.start(GRID);
     order.integrateInSteps(film.system(GRID), steps, START, END, state);
     double largest = 0;

@@ -16,8 +16,8 @@ class RosenbrockIntegratorTest {
   private static final Tolerance TOLERANCE = new Tolerance(1e-4, 1e-4, 1e-4);
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void walksWithoutGapsToTheEnd(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void walksWithoutGapsToTheEnd(IntegratorOrder order) {
     List<Double> places = new ArrayList<>(List.of(0.1));
     RosenbrockIntegrator integrator = order.integrator(new ProtheroRobinson(5), TOLERANCE);
 
@@ -39,8 +39,8 @@ class RosenbrockIntegratorTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void stopsWithTheStepAtWhichTheListenerSaysSo(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void stopsWithTheStepAtWhichTheListenerSaysSo(IntegratorOrder order) {
     double[] state = start();
     double[] seen = new double[2];
 
@@ -68,7 +68,7 @@ class RosenbrockIntegratorTest {
     double[] state = start();
 
     double reached =
-        Order.THIRD
+        IntegratorOrder.THIRD
             .integrator(new ProtheroRobinson(5), TOLERANCE)
             .integrate(3, 3, 1, 1, state, step -> true);
 
@@ -77,8 +77,8 @@ class RosenbrockIntegratorTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void refusesAFirstStepThatIsTooLong(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void refusesAFirstStepThatIsTooLong(IntegratorOrder order) {
     RosenbrockIntegrator integrator = order.integrator(new ProtheroRobinson(1), TOLERANCE);
     double[] state = start();
 
@@ -92,7 +92,7 @@ class RosenbrockIntegratorTest {
   @ParameterizedTest
   @ValueSource(doubles = {1, 1e3, 1e6, 1e9})
   void followsAStiffPullInFewSteps(double stiffness) {
-    for (Order order : Order.values()) {
+    for (IntegratorOrder order : IntegratorOrder.values()) {
       RosenbrockIntegrator integrator =
           order.integrator(new ProtheroRobinson(stiffness), TOLERANCE);
       double[] state = start();
@@ -106,8 +106,8 @@ class RosenbrockIntegratorTest {
 
   /** A value far from the curve is on it after one long step, without a trace of overshoot. */
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void dampsAStiffStartInOneStep(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void dampsAStiffStartInOneStep(IntegratorOrder order) {
     double[] state = {2, 2, 2, 2, 0};
 
     order.integrateInSteps(new ProtheroRobinson(1e9), 1, 0, 0.1, state);

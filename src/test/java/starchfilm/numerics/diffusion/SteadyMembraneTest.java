@@ -18,7 +18,7 @@ class SteadyMembraneTest {
     double[] state = new double[grid.nodes() + 2];
     Arrays.fill(state, 0, grid.nodes(), 1.0);
 
-    Order.THIRD.integrate(membrane.system(grid), 1e-8, 0, 100, state);
+    IntegratorOrder.THIRD.integrate(membrane.system(grid), 1e-8, 0, 100, state);
 
     // 1e9 times the distance from the held value is the flux: 1e4 at the steepest.
     assertThat(membrane.largestError(grid, 100, state)).isLessThan(1e-8 * (1 + 1e4 * increase));

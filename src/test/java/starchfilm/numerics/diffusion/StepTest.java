@@ -13,8 +13,8 @@ class StepTest {
   private static final Tolerance ANYTHING_GOES = new Tolerance(1e30, 1e30, 1e30);
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void isExactAtItsEnds(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void isExactAtItsEnds(IntegratorOrder order) {
     watch(
         order,
         16,
@@ -30,8 +30,8 @@ class StepTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Order.class)
-  void isAsAccurateBetweenItsEndsAsTheMethodAtThem(Order order) {
+  @EnumSource(IntegratorOrder.class)
+  void isAsAccurateBetweenItsEndsAsTheMethodAtThem(IntegratorOrder order) {
     double coarse = errorBetween(order, 16);
     double middle = errorBetween(order, 32);
     double fine = errorBetween(order, 64);
@@ -84,7 +84,7 @@ class StepTest {
     rates[0] = exponent * Math.pow(time, exponent - 1);
   }
 
-  private static double errorBetween(Order order, int steps) {
+  private static double errorBetween(IntegratorOrder order, int steps) {
     double[] largest = {0};
     watch(
         order,
@@ -109,7 +109,7 @@ class StepTest {
     return largest;
   }
 
-  private static void watch(Order order, int steps, StepListener listener) {
+  private static void watch(IntegratorOrder order, int steps, StepListener listener) {
     order
         .integrator(new ProtheroRobinson(1), ANYTHING_GOES)
         .integrate(0, END, END / steps, END / steps, ProtheroRobinson.start(), listener);

@@ -46,7 +46,7 @@ class SurfaceResistancePublishedTest {
     for (int i = 0; i < FOURIER_NUMBERS.length; i++) {
       double timeS = Slab.timeS(FOURIER_NUMBERS[i]);
 
-      Order.FOURTH.integrate(system, 1e-8, before, timeS, state);
+      IntegratorOrder.FOURTH.integrate(system, 1e-8, before, timeS, state);
 
       double loss = Slab.lossFraction(state[GRID.nodes() + 1]);
       assertThat(loss)
@@ -66,7 +66,7 @@ class SurfaceResistancePublishedTest {
     double timeS = Slab.timeS(fourierNumber);
     double[] state = slab.state(GRID, 0);
 
-    Order.FOURTH.integrate(slab.system(GRID), 1e-8, 0, timeS, state);
+    IntegratorOrder.FOURTH.integrate(slab.system(GRID), 1e-8, 0, timeS, state);
 
     double allowed = HALF_A_UNIT_OF_FOUR_DECIMALS + SOLVER;
     assertThat(state[0]).isCloseTo(sealed, within(allowed));
@@ -86,7 +86,7 @@ class SurfaceResistancePublishedTest {
     double timeS = Slab.timeS(1 / biotNumber);
     double[] state = slab.state(GRID, 0);
 
-    Order.FOURTH.integrate(slab.system(GRID), 1e-9, 0, timeS, state);
+    IntegratorOrder.FOURTH.integrate(slab.system(GRID), 1e-9, 0, timeS, state);
 
     assertThat(Slab.lossFraction(state[GRID.nodes() + 1]))
         .isCloseTo(1 - Math.exp(-1 / (1 + biotNumber / 3)), within(allowed));

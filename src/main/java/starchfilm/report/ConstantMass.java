@@ -16,13 +16,13 @@ import starchfilm.report.words.PourCalendar;
  * <p>A plate is no lighter where its film loses less than a hundredth of itself in twelve hours, or
  * less than half a gram, which a kitchen scale does not show (judged).
  */
-final class ScaleTest {
+final class ConstantMass {
   private static final double WAIT_S = 12 * HOUR_S;
   private static final double STEP_S = HOUR_S;
   private static final double SHARE = 0.01;
   private static final double UNSEEN_KG = 0.0005;
 
-  private ScaleTest() {}
+  private ConstantMass() {}
 
   /**
    * From when the test holds.

@@ -1,7 +1,7 @@
 package starchfilm.numerics.diffusion;
 
 /** The integrators under test. */
-enum Order {
+enum IntegratorOrder {
   THIRD(3),
   FOURTH(4);
 
@@ -10,7 +10,7 @@ enum Order {
 
   final int number;
 
-  Order(int number) {
+  IntegratorOrder(int number) {
     this.number = number;
   }
 

@@ -8,10 +8,10 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 
 /** Compositions for tests. */
-final class Films {
+final class FilmCompositions {
   private static final long SEED = 20260101;
 
-  private Films() {}
+  private FilmCompositions() {}
 
   /** A film of one starch; y glycerol in starch and glycerol, s salt in the dry solids. */
   static Composition of(StarchKind kind, double y, double s) {

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** Trial files made out of one of the demo's, whose plates dry faster or slower than it did. */
-final class Kitchen {
+final class VariedDemo {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Path BLEND = Path.of("formulations", "garden", "4-blend.json");
 
-  private Kitchen() {}
+  private VariedDemo() {}
 
   /** The demo's trial in a room of some name, without anything that came of it. */
   static ObjectNode unweighed(String room) throws IOException {

@@ -18,7 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a browser without a screen does with the pages at an address. */
-final class Visitor {
+final class PageClient {
   /** One transparent pixel, PNG. */
   static final byte[] PIXEL =
       Base64.getDecoder()
@@ -32,7 +32,7 @@ final class Visitor {
   /** What the pages at the address gave to be kept. */
   private volatile String cookie = "";
 
-  Visitor(String address) {
+  PageClient(String address) {
     this.address = address;
   }
 

@@ -5,8 +5,8 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 
 /** Plates solved in one case. */
-final class Solved {
-  private Solved() {}
+final class SolvedPlates {
+  private SolvedPlates() {}
 
   static SpotSolution spot(Casting drying, Spot spot, ParameterSample deviations) {
     PreparedCase prepared = PreparedCase.of(drying);

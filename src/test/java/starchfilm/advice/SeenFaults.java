@@ -21,11 +21,11 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 
 /** Faults seen on a plain plate, of which every field was noted. */
-final class Seen {
+final class SeenFaults {
   private static final DryingForecaster DRYING =
       new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS);
 
-  private Seen() {}
+  private SeenFaults() {}
 
   static FaultContext on(Casting casting, ObservedFault fault) {
     Trial trial = poured(casting, fault);
@@ -64,7 +64,7 @@ final class Seen {
 
   /** A plate with what its maker makes of it, 1 to 5, if anything. */
   static Trial rated(Casting casting, OptionalInt rating, FaultKind... faults) {
-    List<ObservedFault> seen = Stream.of(faults).map(Seen::fault).toList();
+    List<ObservedFault> seen = Stream.of(faults).map(SeenFaults::fault).toList();
     return poured(casting, Castings.observed(List.of(), seen, List.of(), rating));
   }
 
