@@ -30,7 +30,8 @@ public sealed interface Located {
 
   /** What stands in a field of an object, or as an entry of a list by its number from 0. */
   default Optional<Located> get(String name) {
-    return name.matches("[0-9]{1,9}")
+    boolean isNumber = name.length() < 10 && name.chars().allMatch(Character::isDigit);
+    return isNumber && !name.isEmpty()
         ? entries().stream().skip(Integer.parseInt(name)).findFirst()
         : Optional.empty();
   }
