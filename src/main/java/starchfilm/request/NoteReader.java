@@ -5,17 +5,16 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
@@ -32,25 +31,26 @@ final class NoteReader {
   private final NoteRequest.Subject subject;
   private final Optional<LocalDateTime> pouredAt;
   private final NoteWords words;
-  private final String at;
-  private final String plate;
+  private final Optional<LocalDateTime> pouring;
+  private final Optional<Located> at;
+  private final Optional<Located> plate;
   private final List<Note> notes = new ArrayList<>();
 
   NoteReader(EntryReader in, NoteRequest.Subject subject) {
     this.in = in;
     this.subject = subject;
     MomentParser moments = new MomentParser(subject.clock());
-    pouredAt =
+    pouring =
         in.one("pot.poured", typed -> NoteWords.pour(moments, typed))
             .or(
                 () ->
                     in.has("pot.pouring")
                         ? Optional.of(NoteWords.pour(moments, NOW))
-                        : Optional.empty())
-            .or(subject::pouredAt);
+                        : Optional.empty());
+    pouredAt = pouring.or(subject::pouredAt);
     words = new NoteWords(moments, pouredAt);
-    at = in.one("note.at", words::when, "");
-    plate = checked(in, "note.of", words::plate);
+    at = in.one("note.at", words::when).map(Located::text);
+    plate = value(in, "note.of");
   }
 
   NoteRequest read() throws NotWrittenException {
@@ -61,7 +61,7 @@ final class NoteReader {
     if (in.has("note.off") || in.has("note.given-up")) {
       add(
           NoteKind.PLATE,
-          Map.of("plate", plate, "off_at", time(), "given_up", value(in, "note.given-up")));
+          onPlate().with("off_at", time()).with("given_up", value(in, "note.given-up")));
     }
     notes.addAll(in.each("note.confirm", words::confirmed));
     in.each("note.thickness", typed -> words.thicknesses(typed, plate))
@@ -73,7 +73,9 @@ final class NoteReader {
     in.times("strip").forEach(this::strip);
     in.times("went wrong").forEach(this::fault);
     if (in.has("note.moved")) {
-      add(NoteKind.MOVE, Map.of("at", time(), "faces", value(in, "note.moved")));
+      add(
+          NoteKind.MOVE,
+          Located.object().with("at", time()).with("faces", value(in, "note.moved")));
     }
     put(Map.of(), "note.rating");
     notes.addAll(in.each("note.remark", typed -> words.one(NoteKind.REMARK, typed)));
@@ -81,48 +83,45 @@ final class NoteReader {
     return in.finished(() -> new NoteRequest(notes, pouredAt, in.has("note.keep-place")));
   }
 
-  private String time() {
-    return at.isEmpty() ? NOW : at;
+  private Located time() {
+    return at.orElseGet(() -> Located.text(words.when(NOW)));
   }
 
-  /** What was typed where it can be read; empty where nothing was, or it cannot. */
-  private static String checked(EntryReader in, String key, Consumer<String> meaning) {
-    return in.one(
-        key,
-        typed -> {
-          meaning.accept(typed);
-          return typed.strip();
-        },
-        "");
+  private ObjectValue onPlate() {
+    return Located.object().with("plate", plate);
   }
 
-  private String value(EntryReader from, String key) {
-    return checked(from, key, typed -> words.value(Field.of(key).path(), typed));
+  /** What was typed, as the file keeps it; nothing where nothing was, or it cannot be read. */
+  private Optional<Located> value(EntryReader from, String key) {
+    return from.one(key, typed -> words.value(Field.of(key).path(), typed));
   }
 
-  private void add(NoteKind kind, Map<String, String> typed) {
+  private void add(NoteKind kind, ObjectValue line) {
     if (!in.hasMistakes()) {
-      notes.add(words.line(kind, typed));
+      notes.add(new Note.Added(kind, line));
     }
   }
 
   /** Whichever of these fields are written, in one note with what is known already. */
-  private void put(Map<String, String> known, String... keys) {
-    Map<String, String> typed = new LinkedHashMap<>(known);
-    Stream.of(keys).filter(in::has).forEach(key -> typed.put(Field.of(key).path(), value(in, key)));
-    if (!typed.isEmpty() && !in.hasMistakes()) {
-      notes.add(words.put(typed));
+  private void put(Map<String, Located> known, String... keys) {
+    Map<String, Located> values = new LinkedHashMap<>(known);
+    for (String key : keys) {
+      value(in, key).ifPresent(value -> values.put(Field.of(key).path(), value));
+    }
+    if (!values.isEmpty() && !in.hasMistakes()) {
+      notes.add(NoteWords.put(values));
     }
   }
 
   /** The pour; of a plate that is named, its tare apart from the others'. */
   private void pour() {
-    if (!plate.isEmpty() && in.has("pot.tare")) {
-      add(NoteKind.PLATE, Map.of("plate", plate, "tare_g", value(in, "pot.tare")));
+    if (plate.isPresent() && in.has("pot.tare")) {
+      add(NoteKind.PLATE, onPlate().with("tare_g", value(in, "pot.tare")));
     }
-    boolean poured = in.has("pot.poured") || in.has("pot.pouring");
     put(
-        poured ? Map.of("poured_at", in.one("pot.poured", String::strip, NOW)) : Map.of(),
+        pouring
+            .map(time -> Map.<String, Located>of("poured_at", Located.text(time.toString())))
+            .orElse(Map.of()),
         plate.isEmpty()
             ? new String[] {"pot.poured-mass", "pot.tare"}
             : new String[] {"pot.poured-mass"});
@@ -130,7 +129,7 @@ final class NoteReader {
 
   private void weighings() {
     // The first plate of a pour needs no number.
-    String number = plate.equals("1") ? "" : plate;
+    Optional<Located> number = plate.filter(named -> !named.quoted().equals("1"));
     Optional<Boolean> same = in.one("note.same-plate", NoteReader::isYes);
     boolean alone = in.has("note.without-plate");
     in.each("note.weighed", typed -> words.weighed(typed, time(), number, alone))
@@ -173,21 +172,21 @@ final class NoteReader {
     strip.require("strip.pull", "the load the strip broke at, such as 9.4N");
     strip.require("strip.width", "the strip's width, such as 10mm");
     String unit = strip.one("strip.load-unit", String::strip, "N");
-    String load =
-        strip.one(
-            "strip.pull",
-            typed -> {
-              boolean hasUnit = Character.isLetter(typed.charAt(typed.length() - 1));
-              String whole = hasUnit ? typed : typed + " " + unit;
-              words.value("pulls." + NoteWords.loadField(whole), whole);
-              return whole;
-            },
-            "");
-    Map<String, String> typed =
-        line(strip, "strip.width", "strip.strip-thickness", "strip.stretch");
-    typed.put(NoteWords.loadField(load), load);
-    typed.put("plate", plate);
-    add(NoteKind.PULL, typed);
+    add(
+        NoteKind.PULL,
+        strip
+            .one("strip.pull", typed -> load(typed, unit), Located.object())
+            .with("width_mm", value(strip, "strip.width"))
+            .with("thickness_um", value(strip, "strip.strip-thickness"))
+            .with("plate", plate)
+            .with("stretch_pct", value(strip, "strip.stretch")));
+  }
+
+  private ObjectValue load(String typed, String unit) {
+    boolean hasUnit = Character.isLetter(typed.charAt(typed.length() - 1));
+    String whole = hasUnit ? typed : typed + " " + unit;
+    String field = NoteWords.loadField(whole);
+    return Located.object().with(field, words.value("pulls." + field, whole));
   }
 
   private void fault(EntryReader fault) {
@@ -195,21 +194,13 @@ final class NoteReader {
       return;
     }
     fault.require("went wrong.fault", "what went wrong, such as cracked");
-    Map<String, String> typed =
-        line(fault, "went wrong.fault", "went wrong.where", "went wrong.fault-remark");
-    typed.replace("where", "", "all");
-    typed.put("at", at);
-    add(NoteKind.FAULT, typed);
-  }
-
-  /** What is written of a line of the file, by the names of its fields. */
-  private Map<String, String> line(EntryReader from, String... keys) {
-    Map<String, String> typed = new HashMap<>();
-    for (String key : keys) {
-      String path = Field.of(key).path();
-      typed.put(path.substring(path.indexOf('.') + 1), value(from, key));
-    }
-    return typed;
+    add(
+        NoteKind.FAULT,
+        Located.object()
+            .with("kind", value(fault, "went wrong.fault"))
+            .with("where", value(fault, "went wrong.where").orElseGet(() -> Located.text("all")))
+            .with("at", at)
+            .with("remark", value(fault, "went wrong.fault-remark")));
   }
 
   private Note photo(String typed) {
@@ -221,9 +212,9 @@ final class NoteReader {
     }
     return new Note.Photographed(
         NoteWords.photo(subject.file(), picture),
-        Optional.of(at).filter(time -> !time.isEmpty()),
+        in.one("note.at", words::when),
         in.one("note.caption", Function.identity()),
-        words.plate(plate));
+        plate.stream().mapToInt(number -> Integer.parseInt(number.quoted())).findFirst());
   }
 
   /** What was really weighed out, of the lines of the file; a line that is not there is refused. */

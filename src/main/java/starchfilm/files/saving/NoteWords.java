@@ -2,14 +2,12 @@ package starchfilm.files.saving;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -93,44 +91,24 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   }
 
   /**
-   * One more line of a list.
-   *
-   * @param kind which list
-   * @param typed what was typed for its fields; an empty one is left out
-   * @return the note, its fields in the order they are declared in
-   */
-  public Note.Added line(NoteKind kind, Map<String, String> typed) {
-    ObjectValue line = Located.object();
-    for (String field : kind.declared().fields().keySet()) {
-      String words = typed.getOrDefault(field, "");
-      if (!words.isEmpty()) {
-        line = line.with(field, value(kind.list() + "." + field, words));
-      }
-    }
-    return new Note.Added(kind, line);
-  }
-
-  /**
    * Fields of the pour or the cook.
    *
-   * @param typed what was typed, by the paths of the fields
+   * @param values what they hold, by their paths
    * @return the note
    */
-  public Note put(Map<String, String> typed) {
-    Map<String, Located> values = new LinkedHashMap<>();
-    List<String> words = new ArrayList<>();
-    typed.forEach(
-        (path, given) -> {
-          Located value = value(path, given);
-          values.put(path, value);
-          String said = SAID_BACK.getOrDefault(path, path + " %s");
-          words.add(said.replace("%s", LineWords.shown(value)));
-        });
-    String first = typed.isEmpty() ? "" : typed.keySet().iterator().next();
+  public static Note put(Map<String, Located> values) {
+    String words =
+        values.entrySet().stream()
+            .map(one -> said(one.getKey()).replace("%s", LineWords.shown(one.getValue())))
+            .collect(Collectors.joining(", "));
+    String first = values.isEmpty() ? "" : values.keySet().iterator().next();
     String of = first.startsWith("cook.") ? "cook: " : "pour: ";
     return new Note.Edit(
-        (SAID_BACK.containsKey(first) ? of : "") + String.join(", ", words),
-        text -> with(text, values));
+        (SAID_BACK.containsKey(first) ? of : "") + words, text -> with(text, values));
+  }
+
+  private static String said(String path) {
+    return SAID_BACK.getOrDefault(path, path + " %s");
   }
 
   private static String with(String text, Map<String, Located> values)
@@ -154,27 +132,19 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    * @param withoutPlate true where the film was weighed alone
    * @return the note
    */
-  public Note.Added weighed(String typed, String at, String plate, boolean withoutPlate) {
+  public Note.Added weighed(
+      String typed, Located at, Optional<Located> plate, boolean withoutPlate) {
     int equals = typed.lastIndexOf('=');
-    String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
-    String mass = typed.substring(equals + 1);
-    Note.Added weighed =
-        line(NoteKind.WEIGHING, Map.of("at", time, "mass_g", mass, "plate", plate));
-    return withoutPlate && weighed.node() instanceof ObjectValue film
-        ? new Note.Added(NoteKind.WEIGHING, film.with("with_plate", Located.flag(false)))
-        : weighed;
-  }
-
-  /**
-   * The number of a plate.
-   *
-   * @param typed such as {@code 2}; empty where none is meant
-   * @return the number
-   */
-  public OptionalInt plate(String typed) {
-    return typed.isEmpty()
-        ? OptionalInt.empty()
-        : OptionalInt.of(Integer.parseInt(value("photo_notes.plate", typed).quoted()));
+    Optional<String> mass =
+        Optional.of(typed.substring(equals + 1)).filter(words -> !words.isEmpty());
+    ObjectValue weighed =
+        Located.object()
+            .with("at", equals < 0 ? at : Located.text(when(counted(typed.substring(0, equals)))))
+            .with("mass_g", mass.map(words -> value("weighings.mass_g", words)))
+            .with("plate", plate);
+    return new Note.Added(
+        NoteKind.WEIGHING,
+        withoutPlate ? weighed.with("with_plate", Located.flag(false)) : weighed);
   }
 
   /**
@@ -184,7 +154,7 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    * @return the note
    */
   public Note confirmed(String typed) {
-    String at = when(counted(typed.strip()));
+    String at = when(counted(typed));
     return new Note.Edit(
         "weighing of " + at + " confirmed", text -> ConfirmedWeighing.in(text, at));
   }
@@ -202,7 +172,8 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   }
 
   /** In front of =, a bare span such as 6h is counted from the pour, with or without its plus. */
-  private static String counted(String time) {
+  private static String counted(String typed) {
+    String time = typed.strip();
     return time.matches("[0-9][0-9.,]*\\s*(min|h|d).*") && !time.endsWith("ago")
         ? "+" + time
         : time;
@@ -216,7 +187,7 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    * @param plate which plate of the pour; empty where none is named
    * @return the notes
    */
-  public Note.Several thicknesses(String typed, String plate) {
+  public Note.Several thicknesses(String typed, Optional<Located> plate) {
     return new Note.Several(
         Arrays.stream(typed.split(";", -1))
             .map(String::strip)
@@ -226,7 +197,11 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
                 one ->
                     plate.isEmpty()
                         ? one(NoteKind.THICKNESS, one)
-                        : line(NoteKind.PLATE, Map.of("plate", plate, "dry_thickness_um", one)))
+                        : new Note.Added(
+                            NoteKind.PLATE,
+                            Located.object()
+                                .with("plate", plate)
+                                .with("dry_thickness_um", value("plates.dry_thickness_um", one))))
             .toList());
   }
 

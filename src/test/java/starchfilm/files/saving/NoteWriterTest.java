@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,8 +21,10 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.Located;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.TextEdit;
+import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
 import starchfilm.files.saving.NoteWriter.WrittenNote;
@@ -64,36 +67,24 @@ class NoteWriterTest {
     Note all =
         new Note.Several(
             List.of(
-                WORDS.put(
+                put(
                     Map.of(
                         "poured_at", "2026-04-02T11:00",
                         "pour.poured_g", "148",
                         "pour.plate.tare_g", "601")),
-                WORDS.put(
-                    Map.of("cook.minutes", "12", "cook.top_C", "91", "cook.water_lost_g", "27")),
+                put(Map.of("cook.minutes", "12", "cook.top_C", "91", "cook.water_lost_g", "27")),
                 weighing("2026-04-02T20:00", "720"),
-                WORDS.weighed("80", "+30h", "", true),
-                WORDS.thicknesses("110; 120", ""),
-                WORDS.line(
+                WORDS.weighed("80", Located.text("+30h"), Optional.empty(), true),
+                WORDS.thicknesses("110; 120", Optional.empty()),
+                line(
                     NoteKind.PULL,
-                    Map.of(
-                        "load_N",
-                        "9.4",
-                        "width_mm",
-                        "10",
-                        "thickness_um",
-                        "114",
-                        "stretch_pct",
-                        "24")),
-                WORDS.line(NoteKind.PULL, Map.of("load_kg", "0.9kg", "width_mm", "10")),
-                WORDS.line(
+                    "{'load_N': 9.4, 'width_mm': 10, 'thickness_um': 114, 'stretch_pct': 24}"),
+                line(NoteKind.PULL, "{'load_kg': 0.9, 'width_mm': 10}"),
+                line(
                     NoteKind.FAULT,
-                    Map.of(
-                        "kind", "still wet",
-                        "where", "middle",
-                        "at", "+40h",
-                        "remark", "like \"jelly\"")),
-                WORDS.line(NoteKind.MOVE, Map.of("at", "+50h", "faces", "both")),
+                    "{'kind': 'still wet', 'where': 'middle', 'at': '+40h',"
+                        + " 'remark': 'like \\'jelly\\''}"),
+                line(NoteKind.MOVE, "{'at': '+50h', 'faces': 'both'}"),
                 rated(4),
                 remark("Smells of vinegar.\nGone after a day."),
                 new Note.Photographed("plate.png")));
@@ -146,10 +137,9 @@ class NoteWriterTest {
 
   @Test
   void notesARangeWhereTheFieldTakesOne() throws Exception {
-    NoteWriter.add(file, WORDS.put(Map.of("cook.minutes", "12-14 min")));
+    NoteWriter.add(file, put(Map.of("cook.minutes", "12-14 min")));
     assertThat(Files.readString(file)).contains("\"minutes\": {\"from\": 12, \"to\": 14}");
-    assertThat(WORDS.put(Map.of("cook.minutes", "12-14 min")).words())
-        .isEqualTo("cook: 12 to 14 min");
+    assertThat(put(Map.of("cook.minutes", "12-14 min")).words()).isEqualTo("cook: 12 to 14 min");
   }
 
   @Test
@@ -266,7 +256,17 @@ class NoteWriterTest {
   }
 
   private static Note.Added weighing(String at, String grams) {
-    return WORDS.weighed(grams, at, "", false);
+    return WORDS.weighed(grams, Located.text(at), Optional.empty(), false);
+  }
+
+  private static Note put(Map<String, String> typed) {
+    Map<String, Located> values = new LinkedHashMap<>();
+    typed.forEach((path, words) -> values.put(path, WORDS.value(path, words)));
+    return NoteWords.put(values);
+  }
+
+  private static Note line(NoteKind kind, String json) throws UnreadableFileException {
+    return new Note.Added(kind, LocatedReader.read(json.replace('\'', '"')));
   }
 
   static Note rated(int stars) {
