@@ -6,22 +6,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.change.NoEffectReason;
 import starchfilm.change.PropertyEffect;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PlainWords;
 
-/**
- * What more of each ingredient would move.
- *
- * @param why why something stays as it is, whole sentences
- */
-record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why) {
+/** What more of each ingredient would move in a trial. */
+record LeverTable(TrialAnalysis trial) {
   private static final List<FilmProperty> SHOWN =
       List.of(
           FilmProperty.DRY_THICKNESS,
@@ -43,39 +39,25 @@ record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why)
   /** A waiting time that changes by less is shown as unchanged (ratio). */
   private static final double VISIBLE_RATIO = 0.01;
 
-  /** An ingredient. */
-  record LeverHead(String what, String change) {}
-
-  /**
-   * Something that moves.
-   *
-   * @param cells how it moves, in the order of the heads
-   */
-  record LeverLine(String what, List<String> cells) {}
-
-  /**
-   * The levers of a trial.
-   *
-   * @return heads in the order of the ingredients
-   */
+  /** The levers of a trial. */
   public static LeverTable of(TrialAnalysis trial) {
-    List<Sensitivity> levers = trial.sensitivities();
-    List<LeverLine> rows = new ArrayList<>();
-    rows.add(new LeverLine("dry through", levers.stream().map(LeverTable::wait).toList()));
+    return new LeverTable(trial);
+  }
+
+  /** What moves, beside the waiting time. */
+  public List<FilmProperty> shown() {
     FilmForecast film = trial.forecast().film();
-    List<FilmProperty> shown =
-        SHOWN.stream().filter(property -> film.withheld(property).isEmpty()).toList();
-    for (FilmProperty property : shown) {
-      rows.add(
-          new LeverLine(
-              property.tradeName(),
-              levers.stream().map(lever -> cell(lever.on(property))).toList()));
-    }
+    return SHOWN.stream().filter(property -> film.withheld(property).isEmpty()).toList();
+  }
+
+  /** Why something stays as it is, whole sentences. */
+  public List<String> why() {
     List<String> why = new ArrayList<>();
-    if (levers.stream().allMatch(lever -> wait(lever).equals(STILL))) {
+    if (trial.sensitivities().stream().allMatch(lever -> readiness(lever).equals(STILL))) {
       why.add(SAME_WAIT);
     }
-    levers.forEach(lever -> why.addAll(reasons(lever, shown)));
+    List<FilmProperty> shown = shown();
+    trial.sensitivities().forEach(lever -> why.addAll(reasons(lever, shown)));
     List<String> withheld =
         SHOWN.stream()
             .filter(property -> !shown.contains(property))
@@ -84,16 +66,12 @@ record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why)
     if (!withheld.isEmpty()) {
       why.add("Not stated of this film, nor what changes it: " + PlainWords.list(withheld) + ".");
     }
-    return new LeverTable(
-        levers.stream().map(lever -> head(lever, trial.forecast())).toList(), rows, why);
+    return why;
   }
 
-  private static LeverHead head(Sensitivity lever, TrialForecast trial) {
-    return new LeverHead(
-        PlainWords.word(lever.ingredient()), amount(lever, trial.casting().paste().massKg()));
-  }
-
-  private static String amount(Sensitivity lever, double pasteKg) {
+  /** How much more of its ingredient a lever takes. */
+  public String amount(Sensitivity lever) {
+    double pasteKg = trial.forecast().casting().paste().massKg();
     String unit = lever.ingredient() == Ingredient.VINEGAR ? " acid" : "";
     String to = GRAM.two(lever.toKgPerKgPaste() * pasteKg) + " g" + unit;
     if (lever.fromKgPerKgPaste() == 0) {
@@ -103,18 +81,21 @@ record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why)
     return ratio >= 2 ? "doubled" : "10 % more";
   }
 
-  private static String cell(PropertyEffect effect) {
+  /** How it moves a property. */
+  public String cell(Sensitivity lever, FilmProperty property) {
+    PropertyEffect effect = lever.on(property);
     if (effect.unmoved().isPresent()) {
       return STILL;
     }
-    return switch (effect.property()) {
+    return switch (property) {
       case GLASS_TRANSITION -> signed(effect.to() - effect.from()) + " K";
       case PASTE_PH -> Figures.three(effect.from()) + " → " + Figures.three(effect.to());
       default -> signed(100 * (effect.to() / effect.from() - 1)) + " %";
     };
   }
 
-  private static String wait(Sensitivity lever) {
+  /** How it moves the time until the film is dry through. */
+  public String readiness(Sensitivity lever) {
     double now = lever.dryThroughBeforeS();
     double then = lever.dryThroughAfterS();
     if (now == then) {
@@ -138,13 +119,9 @@ record LeverTable(List<LeverHead> heads, List<LeverLine> rows, List<String> why)
   private static List<String> reasons(Sensitivity lever, List<FilmProperty> shown) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
     for (FilmProperty property : shown) {
-      lever
-          .on(property)
-          .unmoved()
-          .ifPresent(
-              why ->
-                  kept.computeIfAbsent(why.words(), none -> new ArrayList<>())
-                      .add(property.tradeName()));
+      for (NoEffectReason why : lever.on(property).unmoved().stream().toList()) {
+        kept.computeIfAbsent(why.words(), none -> new ArrayList<>()).add(property.tradeName());
+      }
     }
     return kept.entrySet().stream()
         .map(

@@ -18,7 +18,9 @@ import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Glossary;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PotLine;
 import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.RecipeWords;
 
 /**
  * Fills the templates of the folder {@code templates}. Beside what it is given, a template may call
@@ -46,12 +48,13 @@ public final class PageRenderer {
           MilestoneTable.class,
           OddityWords.class,
           PlainWords.class,
+          PotLine.class,
           PourCalendar.class,
           PourFigure.class,
+          RecipeWords.class,
           RiskTable.class,
           Spans.class,
           TrialView.class,
-          WeighOut.class,
           Weighings.class);
 
   private final TemplateEngine engine = new TemplateEngine();

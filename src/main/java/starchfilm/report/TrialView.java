@@ -1,23 +1,21 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.drying.CurvePoint;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.numerics.units.Spans;
 import starchfilm.report.advice.Advised;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.PourCalendar;
 
 /**
  * One trial on the page; what it says of the forecast, the template asks of the words themselves.
@@ -45,16 +43,6 @@ public record TrialView(
   private static final int PHOTOS = 6;
 
   private static final int CURVE_ROWS = 14;
-
-  /**
-   * A row of the curve's numbers.
-   *
-   * @param grams film on the plate (g), with its range
-   * @param thin water left at the thin edge (%)
-   * @param nominal water left on average (%)
-   * @param thick water left at the thick spot (%)
-   */
-  record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
 
   /** Its forecast. */
   public TrialForecast forecast() {
@@ -100,27 +88,24 @@ public record TrialView(
         .toList();
   }
 
-  /** The numbers behind the curve. */
-  public List<CurveRow> curve() {
-    TrialForecast trial = forecast();
-    CurveReading reading = new CurveReading(trial);
-    PourCalendar calendar = PourCalendar.of(trial.trial());
-    var points = trial.drying().curve();
-    double start = trial.drying().startMoisture();
-    List<CurveRow> rows = new ArrayList<>();
+  /** Points of the curve, at even steps. */
+  public List<CurvePoint> curve() {
+    List<CurvePoint> points = forecast().drying().curve();
     int step = Math.max(1, (points.size() - 1) / CURVE_ROWS);
-    for (int i = 0; i < points.size(); i += step) {
-      var point = points.get(i);
-      Band onPlate = reading.massKg(point.nominal());
-      rows.add(
-          new CurveRow(
-              "%s (%s)".formatted(calendar.moment(point.timeS()), Spans.of(point.timeS())),
-              "%s (%s)".formatted(GRAM.two(onPlate.middle()), GRAM.range(onPlate)),
-              PERCENT.two(point.thinEdge() / start),
-              PERCENT.two(point.nominal().middle() / start),
-              PERCENT.two(point.thickSpot() / start)));
-    }
-    return rows;
+    return IntStream.range(0, points.size())
+        .filter(i -> i % step == 0)
+        .mapToObj(points::get)
+        .toList();
+  }
+
+  /** What a moisture of the curve is in grams. */
+  public CurveReading reading() {
+    return new CurveReading(forecast());
+  }
+
+  /** How much of the poured water a moisture (kg/kg) is (%). */
+  public String waterLeft(double moisture) {
+    return PERCENT.two(moisture / forecast().drying().startMoisture());
   }
 
   /** Rules used outside their range, and a room log that ended early. */

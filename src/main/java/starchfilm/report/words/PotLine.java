@@ -34,6 +34,11 @@ public record PotLine(String name, String grams, String millilitres, String note
    */
   private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
+  /** The lines of a pot, as it was noted. */
+  public static List<PotLine> asNoted(Recipe recipe) {
+    return of(recipe, GRAM::noted);
+  }
+
   /**
    * The lines of one potful.
    *
