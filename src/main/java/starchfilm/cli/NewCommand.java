@@ -72,7 +72,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
     findings.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {
       FirstFaults.sentences(findings.faults()).forEach(asked.err()::println);
-      throw CommandFailure.wrongInput("nothing was written; fix these cells and run it again.");
+      throw CommandFailure.wrongInput("nothing was written; fix the table and run it again.");
     }
     for (Path file : TrialTable.write(rows, folder)) {
       asked.out().println("Trial started: " + home.resolve(file.getFileName()) + ".");

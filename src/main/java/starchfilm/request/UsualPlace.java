@@ -77,19 +77,16 @@ record UsualPlace(
     return Objects.requireNonNull(air.get(dimension));
   }
 
-  /** Where to dry, with the speed of the air that is told where one is. */
-  DryingPlace place(Optional<Double> toldMPerS, Clock clock) {
+  /** Where to dry. */
+  DryingPlace place(Clock clock) {
     return new DryingPlace(
         name,
         WrittenAir.room(
             part(Dimension.TEMPERATURE),
             part(Dimension.SHARE),
-            toldMPerS.orElse(part(Dimension.SPEED).middle()),
+            part(Dimension.SPEED).middle(),
             clock),
-        new RoomUncertainty(
-            uncertainty.temperatureSdK(),
-            uncertainty.humiditySd(),
-            toldMPerS.isPresent() ? 0 : uncertainty.speedRelativeSd()),
+        uncertainty,
         OptionalDouble.empty());
   }
 

@@ -74,6 +74,11 @@ final class WrittenAir {
     double sd() {
       return swings ? 0 : half() / Math.sqrt(3);
     }
+
+    /** Of what does not swing; its middle is above 0 then, or it is known. */
+    double relativeSd() {
+      return half() == 0 ? 0 : half() / Math.sqrt(3) / middle();
+    }
   }
 
   private WrittenAir() {}
@@ -126,8 +131,8 @@ final class WrittenAir {
         .orElseThrow(() -> new MistypedException(typed, allowed, "write it with its unit"));
   }
 
-  static double speedMPerS(String typed) {
-    return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES).middle();
+  static AirSpan speed(String typed) {
+    return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES);
   }
 
   private static AirSpan within(String typed, TypedAmount part, Map<Dimension, Allowed> limits) {

@@ -73,6 +73,10 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
               log.map(file -> new DryingPlace(logged(in, file), OptionalDouble.empty()))
                   .or(() -> named(in, folder, clock))
                   .orElseGet(() -> aired(in, base.filter(same -> !in.has(ROOM)), clock));
+          Optional<AirSpan> speed = in.one(SPEED, WrittenAir::speed);
+          if (speed.isPresent()) {
+            place = blown(place, speed.get());
+          }
           OptionalDouble benchK = in.number("place.bench", TEMPERATURE::si);
           if (benchK.isEmpty()) {
             benchK =
@@ -99,14 +103,13 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   private static DryingPlace called(EntryReader in, String typed, Path folder, Clock clock) {
-    Optional<Double> speed = in.one(SPEED, WrittenAir::speedMPerS);
     Optional<UsualPlace> usual = UsualPlace.called(typed);
     if (usual.isPresent()) {
       in.assume(usual.get().assumption());
       if (!usual.get().remark().isEmpty()) {
         in.remark(usual.get().remark());
       }
-      return usual.get().place(speed, clock);
+      return usual.get().place(clock);
     }
     // The last trial poured there says what its air is like.
     Trial last =
@@ -121,7 +124,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
                         "no trial in this folder was poured in a room of that name"));
     DryingPlace place = last.casting().place();
     in.assume("the air of " + place.name() + " as in the trial " + last.name());
-    return speed.isPresent() ? place.with(place.room().withSpeed(speed.get())) : place;
+    return place;
   }
 
   private static Optional<AirSpan> air(EntryReader in) {
@@ -161,23 +164,34 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
               + in.quoted(air.isPresent() ? HUMIDITY : AIR)
               + " too");
     }
-    OptionalDouble speed =
-        said.isPresent()
-            ? OptionalDouble.of(said.get().middle())
-            : base.isPresent()
-                ? in.number(SPEED, WrittenAir::speedMPerS)
-                : OptionalDouble.of(speedMPerS(in));
-    double speedMPerS = speed.orElseGet(() -> room.orElseThrow().at(0).speedMPerS());
+    if (base.isEmpty() && said.isEmpty()) {
+      assumeStill(in);
+    }
     AirSpan warmth = air.orElseGet(() -> base.map(WrittenPlace::warmth).orElse(UNKNOWN_AIR));
     AirSpan damp = humidity.orElseGet(() -> base.map(WrittenPlace::damp).orElse(UNKNOWN_HUMIDITY));
-    double speedSd = base.map(same -> same.uncertainty().speedRelativeSd()).orElse(0.0);
+    double speedMPerS =
+        room.map(same -> same.at(0).speedMPerS()).orElse(DryingPlace.STILL_AIR_M_PER_S);
+    DryingPlace place =
+        new DryingPlace(
+            base.map(DryingPlace::name).orElse(DryingPlace.UNNAMED),
+            room.filter(same -> !isAired)
+                .orElseGet(() -> WrittenAir.room(warmth, damp, speedMPerS, clock)),
+            new RoomUncertainty(
+                warmth.sd(),
+                damp.sd() * PERCENT,
+                base.map(same -> same.uncertainty().speedRelativeSd()).orElse(0.0)),
+            OptionalDouble.empty());
+    return said.map(speed -> blown(place, speed)).orElse(place);
+  }
+
+  /** The place with air of another speed, which is known as well as it is written. */
+  private static DryingPlace blown(DryingPlace place, AirSpan speed) {
+    RoomUncertainty unsure = place.uncertainty();
     return new DryingPlace(
-        base.map(DryingPlace::name).orElse(DryingPlace.UNNAMED),
-        room.filter(same -> !isAired)
-            .map(same -> same.withSpeed(speedMPerS))
-            .orElseGet(() -> WrittenAir.room(warmth, damp, speedMPerS, clock)),
-        new RoomUncertainty(warmth.sd(), damp.sd() * PERCENT, speed.isPresent() ? 0 : speedSd),
-        OptionalDouble.empty());
+        place.name(),
+        place.room().withSpeed(speed.middle()),
+        new RoomUncertainty(unsure.temperatureSdK(), unsure.humiditySd(), speed.relativeSd()),
+        place.benchTemperatureK());
   }
 
   private static AirSpan warmth(DryingPlace place) {
@@ -195,9 +209,10 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     in.refuseBeside(key, ROOM, ", which says it too; leave one out");
   }
 
-  private static double speedMPerS(EntryReader in) {
-    return in.usually(
-        SPEED, WrittenAir::speedMPerS, DryingPlace.STILL_AIR_M_PER_S, "a still room, 0.1 m/s");
+  private static void assumeStill(EntryReader in) {
+    if (!in.has(SPEED)) {
+      in.assume("a still room, 0.1 m/s");
+    }
   }
 
   private static Map<Dimension, AirSpan> whole(String typed) {
@@ -223,7 +238,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     Findings findings = new Findings(PlainLine.of(file));
     Optional<LoggedRoom> room =
         new RoomLogReader(new Findings(findings.file()))
-            .read(file, Optional.empty(), speedMPerS(in), findings);
+            .read(file, Optional.empty(), DryingPlace.STILL_AIR_M_PER_S, findings);
+    assumeStill(in);
     findings.faults().stream().map(Fault::sentence).forEach(fault -> in.refuse(ROOM, fault));
     findings.notices().stream().map(Notice::sentence).forEach(in::remark);
     in.assume("the pour at the first line of the log");

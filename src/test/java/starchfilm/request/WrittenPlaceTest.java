@@ -88,6 +88,20 @@ class WrittenPlaceTest {
     assertThat(swing.room().range(AirState::temperatureK).low()).isCloseTo(281.15, within(1e-9));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"cellar", "20C,50%"})
+  void aRangeOfSpeedIsItsMiddleAndADoubt(String room) {
+    DryingPlace exact = place(Map.of("--room", room, "--speed", "1.5m/s")).orElseThrow().place();
+    DryingPlace rough = place(Map.of("--room", room, "--speed", "1-2m/s")).orElseThrow().place();
+
+    assertThat(exact.room().at(0).speedMPerS()).isEqualTo(1.5);
+    assertThat(rough.room().at(0).speedMPerS()).isCloseTo(1.5, within(1e-9));
+    assertThat(exact.uncertainty().speedRelativeSd()).isZero();
+    // JCGM 100:2008, 4.3.7: a rectangle's half width over the square root of 3.
+    assertThat(rough.uncertainty().speedRelativeSd())
+        .isCloseTo(0.5 / Math.sqrt(3) / 1.5, within(1e-9));
+  }
+
   private Room room(String typed) {
     return place(Map.of("--room", typed)).orElseThrow().place().room();
   }
