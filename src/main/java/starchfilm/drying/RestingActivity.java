@@ -14,15 +14,16 @@ final class RestingActivity {
   private static final double SAMPLE_S = 1_800;
   private static final int WINDOW = (int) (DAY_S / SAMPLE_S);
 
+  private static final int ACTIVITY = 0;
+  private static final int KELVIN = 1;
+
   private final PlateExchange exchange;
-  private double constant;
-  private double constantK;
 
-  /** Sums of the samples before each, from {@link #first} to {@link #known}. */
-  private double[] sums = new double[4 * WINDOW];
+  /** Activity and temperature at rest in a room that stays the same. */
+  private final double[] constant = new double[2];
 
-  /** Sums of the film's temperatures at rest likewise (K). */
-  private double[] sumsK = new double[4 * WINDOW];
+  /** Sums of the samples before each, from {@link #first} to {@link #known}, of both. */
+  private final double[][] sums = new double[2][4 * WINDOW];
 
   private int first;
   private int known;
@@ -34,40 +35,33 @@ final class RestingActivity {
   /** Forgets what another case, or other open faces, came to rest at. */
   void restart(double timeS) {
     if (exchange.inConstantRoom()) {
-      constant = exchange.restingActivity(timeS);
-      constantK = exchange.restingTemperatureK();
+      constant[ACTIVITY] = exchange.restingActivity(timeS);
+      constant[KELVIN] = exchange.restingTemperatureK();
       return;
     }
     first = Math.max(0, (int) (timeS / SAMPLE_S) + 1 - WINDOW);
     known = first;
-    reserve(first);
-    sums[first] = 0;
-    sumsK[first] = 0;
   }
 
   /** The activity at rest at a moment no earlier than the restart (ratio). */
   double at(double timeS) {
-    if (exchange.inConstantRoom()) {
-      return constant;
-    }
-    sample((int) (timeS / SAMPLE_S) + 1);
-    return trailing(sums, timeS);
+    return trailing(ACTIVITY, timeS);
   }
 
   /** The film's temperature at rest at that moment (K). */
   double temperatureK(double timeS) {
-    if (exchange.inConstantRoom()) {
-      return constantK;
-    }
-    sample((int) (timeS / SAMPLE_S) + 1);
-    return trailing(sumsK, timeS);
+    return trailing(KELVIN, timeS);
   }
 
-  private double trailing(double[] of, double timeS) {
+  private double trailing(int of, double timeS) {
+    if (exchange.inConstantRoom()) {
+      return constant[of];
+    }
     double place = timeS / SAMPLE_S;
     int i = (int) place;
-    double before = mean(of, i);
-    return before + (place - i) * (mean(of, i + 1) - before);
+    sample(i + 1);
+    double before = mean(sums[of], i);
+    return before + (place - i) * (mean(sums[of], i + 1) - before);
   }
 
   private double mean(double[] of, int sample) {
@@ -76,18 +70,13 @@ final class RestingActivity {
   }
 
   private void sample(int last) {
-    reserve(last + 1);
-    for (; known <= last; known++) {
-      sums[known + 1] = sums[known] + exchange.restingActivity(known * SAMPLE_S);
-      sumsK[known + 1] = sumsK[known] + exchange.restingTemperatureK();
+    if (last + 1 >= sums[KELVIN].length) {
+      Arrays.setAll(sums, of -> Arrays.copyOf(sums[of], 2 * (last + 1)));
     }
-  }
-
-  private void reserve(int index) {
-    if (index >= sums.length) {
-      int length = Math.max(index + 1, 2 * sums.length);
-      sums = Arrays.copyOf(sums, length);
-      sumsK = Arrays.copyOf(sumsK, length);
+    for (; known <= last; known++) {
+      sums[ACTIVITY][known + 1] =
+          sums[ACTIVITY][known] + exchange.restingActivity(known * SAMPLE_S);
+      sums[KELVIN][known + 1] = sums[KELVIN][known] + exchange.restingTemperatureK();
     }
   }
 }

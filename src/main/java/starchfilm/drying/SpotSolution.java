@@ -73,6 +73,5 @@ final class SpotSolution {
     if (curve.length != curvePoints) {
       curve = new double[curvePoints];
     }
-    Arrays.fill(curve, Double.NaN);
   }
 }

@@ -175,7 +175,6 @@ final class SpotSolver {
 
   private <T> List<T> at(Spot spot, ParameterSample deviations, double[] timesS, Look<T> look) {
     SpotSolution trace = new SpotSolution();
-    trace.clear(curvePoints);
     pour(spot, deviations, trace);
     List<T> looks = new ArrayList<>(timesS.length);
     double time = 0;

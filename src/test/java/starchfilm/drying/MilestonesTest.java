@@ -59,9 +59,11 @@ class MilestonesTest {
         new SpotSolver(prepared, new double[0])
             .moments(Spot.THICK_SPOT, ParameterSample.NONE, trace.milestoneS.clone());
     assertThat(trace.milestoneS).isSorted();
-    boolean racked = drying.faces().stream().anyMatch(face -> face.open() == OpenFaces.BOTH);
-    double drier = racked && drying.faces().get(0).timeS() < trace.milestoneS[0] ? 0.03 : 0.01;
-    assertThat(moments.get(0).skinMoisture()).isBetween(0.35 - drier, 0.36);
+    if (drying.faces().stream().anyMatch(face -> face.open() == OpenFaces.BOTH)) {
+      assertThat(moments.get(0).skinMoisture()).isBetween(0.3, 0.345);
+    } else {
+      assertThat(moments.get(0).skinMoisture()).isCloseTo(0.35, within(0.002));
+    }
     assertThat(moments.get(1).coreMoisture()).isCloseTo(0.35, within(0.002));
     double rest =
         prepared

@@ -11,7 +11,7 @@ import starchfilm.drying.uncertainty.ParameterSample;
 /** How a plate is looked at from the pour until its thick spot is dry. */
 class PlateCourseTest {
   /**
-   * Sixty steps that grow from the pour on, to a little past dry-through: t_i = t_end (i/60)^1.5.
+   * Forty steps that grow from the pour on, to a little past dry-through: t_i = t_end (i/40)^1.5.
    */
   @Test
   void liesCloserTogetherAtFirst() {
@@ -30,5 +30,12 @@ class PlateCourseTest {
     }
     assertThat(course.edge().get(30).coreMoisture())
         .isLessThan(course.thick().get(30).coreMoisture());
+  }
+
+  @Test
+  void goesToTheHorizonWhereThePlateIsNotDryBefore() {
+    PlateCourse course = PlateCourse.of(Castings.USUAL, ParameterSample.NONE, 36_000);
+    assertThat(course.thick().get(40).timeS()).isEqualTo(36_000);
+    assertThat(course.thick().get(40).coreMoisture()).isGreaterThan(1);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
@@ -157,6 +158,19 @@ class PlateExchangeTest {
     assertThat(exchange.upperOutflow()).isCloseTo(flux, within(1e-15));
     assertThat(exchange.lowerOutflow()).isZero();
     assertThat(exchange.borderRate()).isCloseTo(heat / capacity, within(1e-12));
+  }
+
+  /** A hygrometer may be off by more than lies between the air and its ends. */
+  @ParameterizedTest
+  @CsvSource({"2, -0.05, 0", "98, 0.05, 1"})
+  void airIsNeitherDrierThanDryNorDamperThanSaturated(double percent, double off, double ratio) {
+    Casting drying =
+        Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, percent, 0.1), 60);
+    PreparedCase prepared = PreparedCase.of(drying);
+    PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
+    exchange.setCase(
+        ParameterSample.NONE.with(UncertainParameter.HUMIDITY, off), prepared.material(), 0.3);
+    assertThat(exchange.restingActivity(0)).isCloseTo(ratio, within(1e-12));
   }
 
   /** 0.3 kg/m2 of solids with twice their weight of water at 333.15 K on glass at 294.65 K. */

@@ -57,19 +57,29 @@ class RestingActivityTest {
     assertThat(activity < 0.5).isEqualTo(benchC > 20);
   }
 
+  /** Half of what air of 20 C can hold is more than a film of 9 C can: it lies in dew. */
+  @Test
+  void isSaturationOnABenchBelowTheDewPoint() {
+    assertThat(resting(onBench(5)).at(0)).isEqualTo(1);
+  }
+
   /**
    * The mean of {@code cos} over a time t from its crest is {@code sin(wt)/(wt)}; over a day, 0.
    */
   @ParameterizedTest
   @CsvSource({"3", "6", "10.25", "18", "24", "30", "71.9"})
   void isTheMeanOfTheDayBefore(double hours) {
-    Room room = new SwingingRoom(new AirState(293.15, 0.55, 0.1), 0, 0.15, 0);
+    Room room = new SwingingRoom(new AirState(293.15, 0.55, 0.1), 5, 0.15, 0);
     Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), room, 60);
     double phase = 2 * Math.PI * hours / 24;
     double mean = hours >= 24 ? 0.55 : 0.55 - 0.15 * Math.sin(phase) / phase;
     // The mean is one of half-hourly samples, the first of which is the crest.
     assertThat(resting(drying).at(hours * HOUR_S)).isCloseTo(mean, within(0.012));
     assertThat(resting(drying).at(1e7)).isCloseTo(0.55, within(1e-3));
+    // It is coolest when it is dampest: 5 K for every 15 % of humidity.
+    assertThat(resting(drying).temperatureK(hours * HOUR_S))
+        .isCloseTo(293.15 + (0.55 - mean) * 5 / 0.15, within(0.4));
+    assertThat(resting(drying).temperatureK(1e7)).isCloseTo(293.15, within(1e-2));
   }
 
   /** Half-hourly samples of a straight rise: their mean rises straight too, half as steep. */

@@ -1,6 +1,7 @@
 package starchfilm.drying.uncertainty;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -17,6 +18,8 @@ class ParameterDistributionTest {
     assertThat(some).isNotEqualTo("0.1");
     assertThat(some.hashCode()).isNotEqualTo(ParameterSample.NONE.hashCode());
     assertThat(some.toString()).contains("0.1");
+    assertThatThrownBy(() -> ParameterSample.of(0, 0.1))
+        .hasMessage("deviations need one value a factor, not 2");
     assertThat(some.multiplier(UncertainParameter.HUMIDITY)).isEqualTo(1.1);
     assertThat(
             ParameterSample.NONE
