@@ -66,31 +66,4 @@ public record FilmForecast(
   public double stated(FilmProperty property) {
     return withheld(property).isPresent() ? Double.NaN : property.of(this).middle();
   }
-
-  /**
-   * The same film with what a pull test measures withheld, for a reason that only the maker knows.
-   *
-   * @param why the reason
-   * @return the forecast; a figure that is withheld already keeps its reason
-   */
-  public FilmForecast withholding(Withheld why) {
-    Map<FilmProperty, Withheld> more = new EnumMap<>(FilmProperty.class);
-    Withholding.MECHANICAL.forEach(property -> more.put(property, why));
-    more.putAll(withheld);
-    return new FilmForecast(
-        equilibriumMoisture,
-        dryThicknessM,
-        glassTransitionK,
-        tensileStrengthPa,
-        elongationAtBreak,
-        youngsModulusPa,
-        vapourPermeability,
-        acid,
-        feel,
-        feelChances,
-        more,
-        cautions,
-        extrapolations,
-        sources);
-  }
 }

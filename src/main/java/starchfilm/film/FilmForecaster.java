@@ -50,6 +50,13 @@ public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
    * @return every property with its band, the feel, the cautions, and what the figures rest on
    */
   public FilmForecast forecast(Casting casting) {
+    return forecast(casting, false);
+  }
+
+  /**
+   * The same of a paste that may have been scorched: then what a pull test measures is withheld.
+   */
+  public FilmForecast forecast(Casting casting, boolean scorched) {
     FilmLimits.require(casting);
     Films films = Films.of(casting);
     ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
@@ -81,7 +88,7 @@ public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
             Ageing.aged(films.middle().aboveGlassK(), ageing.mostK(films.middle())),
             FeelInTheHand.sticky(films.middle())),
         feelChances(films.middle(), glassTransition, ageing),
-        Withholding.of(films.middle(), uncooked),
+        Withholding.of(films.middle(), uncooked, scorched),
         cautions,
         extrapolations(rest, films.middle(), acting),
         sources(rest, acting, cautions));

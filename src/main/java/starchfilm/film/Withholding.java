@@ -36,9 +36,10 @@ final class Withholding {
    *
    * @param film the film at rest with its air
    * @param uncooked starch that has not gelatinised (mass fraction)
+   * @param scorched whether the paste was noted as scorched, which only its maker knows
    * @return why, by property
    */
-  static Map<FilmProperty, Withheld> of(FilmState film, double uncooked) {
+  static Map<FilmProperty, Withheld> of(FilmState film, double uncooked, boolean scorched) {
     Map<FilmProperty, Withheld> withheld = new EnumMap<>(FilmProperty.class);
     if (film.glycerolFraction() == 1) {
       DRY_FILM.forEach(property -> withheld.put(property, Withheld.NO_STARCH));
@@ -60,6 +61,9 @@ final class Withholding {
       mechanical(
           withheld,
           film.aboveGlassK() > 0 ? Withheld.LIMP_IN_DAMP_AIR : Withheld.LEATHERY_IN_DAMP_AIR);
+    }
+    if (scorched) {
+      mechanical(withheld, Withheld.SCORCHED);
     }
     return withheld;
   }

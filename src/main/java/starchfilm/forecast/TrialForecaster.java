@@ -5,9 +5,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
-import starchfilm.film.Withheld;
 import starchfilm.forecast.TrialForecast.OwnWeighings;
 
 /**
@@ -53,12 +51,9 @@ public record TrialForecaster(TrialKnowledge knowledge, int draws) {
    */
   public TrialForecast forecast(Trial trial, CastingForecaster known) {
     Casting casting = trial.casting();
-    FilmForecast film = known.film(casting);
-    boolean scorched =
-        trial.seen().faults().stream().anyMatch(fault -> fault.kind() == FaultKind.SCORCHED);
     return new TrialForecast(
         trial,
-        scorched ? film.withholding(Withheld.SCORCHED) : film,
+        known.films().forecast(casting, trial.seen().hasFault(FaultKind.SCORCHED)),
         known.drying(casting),
         known.risks(casting),
         new OwnWeighings(known.known(), atThePour(trial)));

@@ -1,5 +1,8 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.List;
 import starchfilm.casting.Plate;
 import starchfilm.material.recipe.Composition;
@@ -37,10 +40,8 @@ public record Kitchen(
   private static final double LARGEST_POT_M3 = 1;
   private static final double COARSEST_STEP_KG = 0.1;
   private static final int MOST_PLATES = 1000;
-  private static final double MOST_UNEVEN = 0.9;
   private static final double SMALLEST_SIDE_M = 0.01;
   private static final double LARGEST_SIDE_M = 5;
-  private static final double HIGHEST_RIM_M = 0.2;
 
   /** Checks every figure. */
   public Kitchen {
@@ -66,17 +67,14 @@ public record Kitchen(
         "sides of a plate",
         plate.size(),
         "1 to 500 cm; write length and width of one plate");
-    Refusal.unless(
-        rimM >= 0 && rimM <= HIGHEST_RIM_M,
-        "rim",
-        Figures.of(1e3 * rimM, 3) + " mm",
-        "0 to 200 mm; write how high the rim stands above the plate, 0 mm for none");
-    Refusal.unless(
-        unevenness >= 0 && unevenness <= MOST_UNEVEN,
+    MILLIMETRE.require(
+        "rim", rimM, 0, 200, "write how high the rim stands above the plate, 0 mm for none");
+    PERCENT.require(
         "unevenness",
-        Figures.percent(unevenness) + " %",
-        "0 to 90 %; write how far the thin edge is below the average; 25 % if nobody"
-            + " measured it");
+        unevenness,
+        0,
+        90,
+        "write how far the thin edge is below the average; 25 % if nobody measured it");
   }
 
   /** The plate with what its rim leaves above a pour. */

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.List;
@@ -41,9 +42,6 @@ public record PlanRequest(
   /** How sure a plan is of its date where nobody says; ours. */
   public static final double USUALLY_SURE = 0.8;
 
-  private static final double LEAST_SURE = 0.05;
-  private static final double MOST_SURE = 0.99;
-
   /** Checks air of use, date and sureness. */
   public PlanRequest {
     UseAir.require(use);
@@ -53,11 +51,7 @@ public record PlanRequest(
                 Refusal.unless(
                     false, "room", closed, ClosedHeat.allowed() + "; " + ClosedHeat.mend()));
     requireAfterThePour(byS.orElse(DAY_S));
-    Refusal.unless(
-        sure >= LEAST_SURE && sure <= MOST_SURE,
-        "how sure the date must be",
-        Figures.percent(sure) + " %",
-        "5 to 99 %; 80 % is a usual choice");
+    PERCENT.require("how sure the date must be", sure, 5, 99, "80 % is a usual choice");
   }
 
   static void requireAfterThePour(double byS) {

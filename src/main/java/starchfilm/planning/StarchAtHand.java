@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.OptionalDouble;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
@@ -14,7 +16,6 @@ import starchfilm.numerics.units.Figures;
  * @param moistureFraction water in the powder (kg per kg powder, 0 to 0.3)
  */
 public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate moistureFraction) {
-  private static final double MOST_MOISTURE = 0.3;
 
   /** Checks both figures. */
   public StarchAtHand {
@@ -23,11 +24,12 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
         kind + " starch at hand",
         Figures.grams(massKg.orElse(1)) + " g",
         "more than 0 g; write the grams in the bag, or leave them out if you have plenty");
-    Refusal.unless(
-        moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE,
+    PERCENT.require(
         "moisture of " + kind + " starch",
-        Figures.percent(moistureFraction.value()) + " %",
-        "0 to 30 %; leave it out for what " + kind + " starch usually holds");
+        moistureFraction.value(),
+        0,
+        30,
+        "leave it out for what " + kind + " starch usually holds");
   }
 
   /**

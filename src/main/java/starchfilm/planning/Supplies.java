@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -21,8 +23,6 @@ public record Supplies(
     double glycerolKg,
     List<StarchAtHand> starches,
     double vinegarAcidityFraction) {
-  /** Stronger than this it is no vinegar but an acid to be handled as one (kg/kg); ours. */
-  private static final double STRONGEST_VINEGAR = 0.3;
 
   public Supplies {
     starches = List.copyOf(starches);
@@ -46,11 +46,13 @@ public record Supplies(
         "glycerol in the jar",
         "0 %",
         "more than 0 to 100 %; write the purity on the label, or assay the jar");
-    Refusal.unless(
-        vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR,
+    // Stronger than this it is no vinegar but an acid to be handled as one; ours.
+    PERCENT.require(
         "acidity of the vinegar",
-        Figures.percent(vinegarAcidityFraction) + " %",
-        "0 to 30 %; write the per cent of acid on the label, 5 % for common vinegar");
+        vinegarAcidityFraction,
+        0,
+        30,
+        "write the per cent of acid on the label, 5 % for common vinegar");
   }
 
   /**

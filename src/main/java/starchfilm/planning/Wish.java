@@ -1,11 +1,14 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.film.Feel;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
 
 /**
  * The film that is wanted.
@@ -28,10 +31,8 @@ public record Wish(
   static final double USUALLY_THICKEST_M = 0.25e-3;
 
   static final double GIVE_OR_TAKE = 0.1;
-  private static final double THINNEST_M = 0.01e-3;
-  private static final double THICKEST_M = 1e-3;
-  private static final double STRONGEST_PA = 200e6;
-  private static final double MOST_ELONGATION = 3;
+
+  private static final String NEVER = "cast starch film is never outside this";
 
   /** Checks every figure; without feel and numbers, flexible film is taken. */
   public Wish {
@@ -40,22 +41,12 @@ public record Wish(
         "feel",
         feel.map(Feel::name).orElse("").toLowerCase(Locale.ROOT),
         "stiff, flexible or stretchy; the others are faults, not wishes");
-    check("strength", strengthPa, 0, STRONGEST_PA, 1e-6, "0 to 200 MPa");
-    check("stretch at break", elongation, 0, MOST_ELONGATION, 100, "0 to 300 %");
-    check("dry thickness", dryThicknessM, THINNEST_M, THICKEST_M, 1e3, "0.01 to 1 mm");
+    strengthPa.ifPresent(pa -> MEGAPASCAL.require("strength", pa, 0, 200, NEVER));
+    elongation.ifPresent(ratio -> PERCENT.require("stretch at break", ratio, 0, 300, NEVER));
+    dryThicknessM.ifPresent(m -> MILLIMETRE.require("dry thickness", m, 0.01, 1, NEVER));
     if (feel.isEmpty() && strengthPa.isEmpty() && elongation.isEmpty()) {
       feel = Optional.of(Feel.FLEXIBLE);
     }
-  }
-
-  private static void check(
-      String what, OptionalDouble given, double least, double most, double factor, String allowed) {
-    double figure = given.orElse(most);
-    Refusal.unless(
-        figure >= least && figure <= most,
-        what,
-        Figures.of(figure * factor, 3) + allowed.substring(allowed.lastIndexOf(' ')),
-        allowed + "; cast starch film is never outside this");
   }
 
   double leastDryThicknessM() {

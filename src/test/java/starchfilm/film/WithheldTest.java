@@ -51,9 +51,9 @@ class WithheldTest {
   @Test
   void halfOfTheStarchRawIsTooMuch() {
     FilmState film = FilmState.atRest(paste(), 0.5, Castings.ROOM_K);
-    assertThat(Withholding.of(film, 0.49)).isEmpty();
-    assertThat(Withholding.of(film, 0.5).values()).containsOnly(Withheld.UNDERCOOKED);
-    assertThat(Withholding.of(film, 0.9).values()).containsOnly(Withheld.UNDERCOOKED);
+    assertThat(Withholding.of(film, 0.49, false)).isEmpty();
+    assertThat(Withholding.of(film, 0.5, false).values()).containsOnly(Withheld.UNDERCOOKED);
+    assertThat(Withholding.of(film, 0.9, false).values()).containsOnly(Withheld.UNDERCOOKED);
   }
 
   @ParameterizedTest
@@ -100,14 +100,12 @@ class WithheldTest {
 
   @Test
   void aReasonOfTheMakersKeepsThoseThatAreThere() {
-    FilmForecast damp = forecaster.forecast(Castings.filmIn(0.8, paste()));
-    FilmForecast sound = forecaster.forecast(Castings.film(paste()));
+    FilmForecast damp = forecaster.forecast(Castings.filmIn(0.8, paste()), true);
+    FilmForecast sound = forecaster.forecast(Castings.film(paste()), true);
 
-    assertThat(damp.withholding(Withheld.SCORCHED).withheld(FilmProperty.ELONGATION))
-        .contains(Withheld.LIMP_IN_DAMP_AIR);
-    assertThat(sound.withholding(Withheld.SCORCHED).withheld(FilmProperty.ELONGATION))
-        .contains(Withheld.SCORCHED);
-    assertThat(sound.withholding(Withheld.SCORCHED).withheld(FilmProperty.DRY_THICKNESS)).isEmpty();
+    assertThat(damp.withheld(FilmProperty.ELONGATION)).contains(Withheld.LIMP_IN_DAMP_AIR);
+    assertThat(sound.withheld(FilmProperty.ELONGATION)).contains(Withheld.SCORCHED);
+    assertThat(sound.withheld(FilmProperty.DRY_THICKNESS)).isEmpty();
   }
 
   @Test

@@ -17,6 +17,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 
 /**
  * Says what is in a jar of glycerol by all that is known of it: its label, a reading, the record of
@@ -37,9 +38,6 @@ public final class Assayer {
 
   /** Where nobody knows, bought and recovered are as likely; judged, no source. */
   private static final double EVEN = 0.5;
-
-  /** Below this a label is a fraction typed for per cent, or no glycerol worth the name. */
-  private static final double LEAST_LABEL = 0.2;
 
   /** Of 200 likely cases fewer than one: a reading so far out is of no such mixture. */
   private static final double POSSIBLE = 0.005;
@@ -66,11 +64,13 @@ public final class Assayer {
    * @return what is in it
    */
   public Assay bought(Estimate massKg, double labelFraction, Optional<JarReading> reading) {
-    Refusal.unless(
-        labelFraction >= LEAST_LABEL && labelFraction <= 1,
+    // Below this it is a fraction typed for per cent, or no glycerol worth the name.
+    ReaderUnit.PERCENT.require(
         "glycerol by the label",
-        Figures.percent(labelFraction) + " %",
-        "20 to 100 %; write the per cent of the mass, such as 99.5 %");
+        labelFraction,
+        20,
+        100,
+        "write the per cent of the mass, such as 99.5 %");
     Estimate label =
         Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
     Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, JarPrior.label(label), reading);

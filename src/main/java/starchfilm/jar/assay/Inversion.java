@@ -1,21 +1,15 @@
 package starchfilm.jar.assay;
 
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.numerics.units.Figures;
 
 /** From a reading back to the mixture of glycerol and water, by a table of the rule. */
 final class Inversion {
   /** Steps of the table; linear between them, the mixture is exact to 1e-5. */
   private static final int STEPS = 200;
-
-  /** Temperatures for which density and refractive index are known (C). */
-  private static final ValidRange CELSIUS = new ValidRange("temperature of the jar", 15, 30, "°C");
 
   private final double[] table;
 
@@ -31,18 +25,14 @@ final class Inversion {
             .toArray();
   }
 
+  /** Refuses a temperature for which density and refractive index are not known. */
   static void requireTemperature(double temperatureK) {
-    double celsius = temperatureK - ZERO_CELSIUS_K;
-    // A kelvin typed as 303.15 must not fall off the end by rounding.
-    double rounding = 1e-9;
-    Refusal.unless(
-        celsius >= CELSIUS.min() - rounding && celsius <= CELSIUS.max() + rounding,
-        CELSIUS.quantity(),
-        Figures.of(celsius, 3) + " °C",
-        Figures.of(CELSIUS.min(), 3)
-            + " to "
-            + Figures.of(CELSIUS.max(), 3)
-            + " °C; let the jar stand in the room for a few hours and read again");
+    CELSIUS.require(
+        "temperature of the jar",
+        temperatureK,
+        15,
+        30,
+        "let the jar stand in the room for a few hours and read again");
   }
 
   /** What pure water reads. */

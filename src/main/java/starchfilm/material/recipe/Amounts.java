@@ -1,5 +1,7 @@
 package starchfilm.material.recipe;
 
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.units.Figures;
@@ -17,10 +19,7 @@ final class Amounts {
   }
 
   static void requireFraction(String what, Estimate fraction, double most) {
-    Refusal.unless(
-        fraction.value() >= 0 && fraction.value() <= most,
-        what,
-        Figures.percent(fraction.value()) + " %",
-        "0 to " + Figures.percent(most) + " %; write the share of the mass as weighed");
+    PERCENT.require(
+        what, fraction.value(), 0, 100 * most, "write the share of the mass as weighed");
   }
 }

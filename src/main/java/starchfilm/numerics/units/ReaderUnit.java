@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.Arrays;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Refusal;
 
 /** The units readers see; the only place where SI figures are turned into them. */
 public enum ReaderUnit {
@@ -38,6 +39,8 @@ public enum ReaderUnit {
   DAY("days", 1.0 / 86_400, 0),
   /** Water-vapour permeability as film makers quote it, from kg/(m s Pa). */
   PERMEABILITY("g mm/(m² d kPa)", 1e3 * 1e3 * 86_400 * 1e3, 0);
+
+  private static final double ROUNDING = 1e-9;
 
   private final String symbol;
   private final double scale;
@@ -172,6 +175,29 @@ public enum ReaderUnit {
    */
   public String range(Band si) {
     return Figures.range(two(si.low()), two(si.high()));
+  }
+
+  /**
+   * Refuses a figure outside its limits, in one sentence that states both in this unit.
+   *
+   * @param quantity what it is, in the trade's words
+   * @param si the figure in SI units
+   * @param from its lower limit in this unit, itself allowed
+   * @param to its upper limit in this unit, itself allowed
+   * @param fix what to do
+   * @throws IllegalArgumentException where it lies outside
+   */
+  public void require(String quantity, double si, double from, double to, String fix) {
+    double given = of(si);
+    // A limit that was turned into SI units and back must not be refused.
+    double rounding = ROUNDING * Math.max(Math.abs(from), Math.abs(to));
+    if (!(given >= from - rounding && given <= to + rounding)) {
+      Refusal.unless(
+          false,
+          quantity,
+          Figures.of(given, 3) + " " + symbol,
+          "%s to %s %s; %s".formatted(Figures.of(from, 3), Figures.of(to, 3), symbol, fix));
+    }
   }
 
   private static String oneFigure(double value) {
