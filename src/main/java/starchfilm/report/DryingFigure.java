@@ -183,7 +183,7 @@ public final class DryingFigure {
             .min()
             .orElse(last);
     double startS = TimeScale.isWide(first, last) ? Math.max(HOUR_S / 2, first / 4) : 0;
-    DryingFigure drawn = new DryingFigure(new Frame(60, 30, 628, 200, 640), startS, 1.08 * last);
+    DryingFigure drawn = new DryingFigure(new Frame(60, 30, 688, 172, 700), startS, 1.08 * last);
     for (int i = 0; i < trials.size(); i++) {
       String look = "of-" + (i % 6 + 1);
       drawn.average(look, trials.get(i));

@@ -13,6 +13,9 @@ public final class NumberPlaces {
 
   private static final double HALF_DIGIT = 5.5;
   private static final double HALF_HEIGHT = 7.5;
+  /** Numbers side by side would read as one. */
+  private static final double APART = 5;
+
   private static final double NEAR = 15;
   private static final double STEP = 7;
   private static final int RINGS = 12;
@@ -61,7 +64,7 @@ public final class NumberPlaces {
         double dy = radius * Math.sin(Math.toRadians(turn));
         double[] box = {mark[0] + dx, mark[1] + dy, halfWidth, HALF_HEIGHT};
         if (isFree(box)) {
-          taken.add(box);
+          taken.add(new double[] {box[0], box[1], halfWidth + APART, HALF_HEIGHT});
           return Offset.of(dx, dy, ring > 0);
         }
       }
