@@ -70,7 +70,7 @@ record JarPage(PageContext desk) {
     String origin =
         switch (form.text("origin")) {
           case "recorded" -> "recovered as noted";
-          case "recovered" -> "recovered, not written down how";
+          case "recovered" -> "recovered, no notes of the batch";
           case "bought" -> "bought";
           default -> "of unknown origin";
         };

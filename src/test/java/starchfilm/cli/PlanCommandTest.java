@@ -84,8 +84,10 @@ class PlanCommandTest {
             .split(" "));
 
     assertThat(terminal.out().replaceAll("\\s+", " "))
-        .containsPattern("feel stretchy, as wished: of 100 such films about \\d+ stretchy, ")
-        .containsPattern("feel flexible rather than stretchy: of 100 such films about \\d+ ")
+        .containsPattern(
+            "feel stretchy in the middle case, as wished: of 100 such films about \\d+ are stretchy, ")
+        .containsPattern(
+            "feel flexible in the middle case rather than stretchy: of 100 such films about \\d+ ")
         .doesNotContain("as asked");
   }
 

@@ -132,7 +132,8 @@ final class PourReader {
       boolean fits = wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM);
       if (areaKnown ? fits : fits && mostM <= THICKEST_ON_ANY_M) {
         Estimate whole = Estimate.between(0.75 * mostM, mostM);
-        String plates = count == 1 ? "the plate" : "all " + count + " plates";
+        String plates =
+            count == 1 ? "the plate" : count == 2 ? "both plates" : "all " + count + " plates";
         return assumedThickness(
             pour,
             whole,

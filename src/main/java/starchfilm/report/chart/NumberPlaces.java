@@ -13,6 +13,7 @@ public final class NumberPlaces {
 
   private static final double HALF_DIGIT = 5.5;
   private static final double HALF_HEIGHT = 7.5;
+
   /** Numbers side by side would read as one. */
   private static final double APART = 5;
 

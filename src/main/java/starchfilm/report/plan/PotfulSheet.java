@@ -28,7 +28,12 @@ public record PotfulSheet(String heading, List<PotLine> lines, String total, Str
   static String heading(Potful potful, boolean alone) {
     String plates = Plural.of(potful.plates(), "plate");
     if (alone) {
-      return "One potful for " + (potful.plates() == 1 ? plates : "all " + plates);
+      return "One potful for "
+          + switch (potful.plates()) {
+            case 1 -> plates;
+            case 2 -> "both plates";
+            default -> "all " + plates;
+          };
     }
     return potful.times() == 1
         ? "One potful for " + plates

@@ -202,7 +202,7 @@ public record RecipeSheet(
   /** The last step of the cook, with its grams. */
   public String topUp() {
     return recipe.potfuls().stream()
-        .map(potful -> GRAM.noted(potful.cookedKg()))
+        .map(potful -> Figures.three(GRAM.of(potful.cookedKg())) + " g")
         .distinct()
         .collect(
             joining(
@@ -212,7 +212,7 @@ public record RecipeSheet(
   }
 
   private static String range(double from, double to) {
-    return Figures.range(Figures.noted(from), Figures.noted(to));
+    return Figures.range(Figures.two(from), Figures.two(to));
   }
 
   /** How it is poured, in sentences. */
@@ -281,10 +281,10 @@ public record RecipeSheet(
   private String feel() {
     Feel feel = recipe.film().feel();
     String shares = PlainWords.sentence(recipe.film().feelChances());
-    if (wish().isEmpty()) {
-      return (PlainWords.word(feel) + ". " + shares).strip();
-    }
-    String wished = PlainWords.word(feel) + against(wish().get());
+    String wished =
+        PlainWords.word(feel)
+            + (shares.isEmpty() ? "" : " in the middle case")
+            + wish().map(this::against).orElse("");
     return shares.isEmpty() ? wished + "." : wished + ": " + PlainWords.afterColon(shares);
   }
 

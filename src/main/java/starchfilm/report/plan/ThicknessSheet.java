@@ -123,8 +123,9 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
 
   private List<String> limits() {
     return List.of(
-        ("Starch in the paste %s: it settles below %s and does not level above %s (critical and"
-                + " cast concentrations, recalled handbook figures; the upper limit is judged).")
+        ("The paste holds %s starch. With less than %s it would settle, with more than %s it would"
+                + " not level (critical and cast concentrations, recalled handbook figures; the"
+                + " upper limit is judged).")
             .formatted(
                 PERCENT.figure(answer.body().starchInPaste()),
                 PERCENT.figure(answer.body().settlesBelow()),

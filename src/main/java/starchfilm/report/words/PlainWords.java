@@ -78,7 +78,7 @@ public final class PlainWords {
    * How likely each feel is.
    *
    * @param chances of the film
-   * @return such as {@code Of 100 such films about 48 flexible and 30 stiff.}
+   * @return such as {@code Of 100 such films about 48 are flexible and 30 stiff.}
    */
   public static String sentence(FeelChances chances) {
     List<String> parts =
@@ -86,7 +86,9 @@ public final class PlainWords {
             .sorted(Map.Entry.<Feel, Integer>comparingByValue().reversed())
             .map(each -> each.getValue() + " " + word(each.getKey()))
             .toList();
-    return parts.size() == 1 ? "" : "Of 100 such films about " + list(parts) + ".";
+    return parts.size() == 1
+        ? ""
+        : "Of 100 such films about " + list(parts).replaceFirst(" ", " are ") + ".";
   }
 
   /**
