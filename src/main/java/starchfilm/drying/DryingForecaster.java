@@ -90,7 +90,8 @@ public final class DryingForecaster {
    * weighings; nothing is added.
    *
    * @param factors what is known of that plate, see {@link PlateSimulation#doubted}
-   * @param draws how many likely cases to solve; fewer than {@link #FEWEST_DRAWS} make no band
+   * @param draws how many likely cases to solve, or {@link #FEWEST_DRAWS} where that gives the
+   *     range as well; fewer than these make no band
    * @return the forecaster
    */
   public static DryingForecaster ofOnePlate(ParameterDistribution factors, int draws) {
@@ -107,7 +108,8 @@ public final class DryingForecaster {
     PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution middle = middle(prepared, factors);
     ParameterDistribution model = forCase(prepared, middle);
-    ParameterSample[] cases = LikelyCases.of(prepared, model, draws);
+    LikelyCases likely = LikelyCases.of(prepared, model);
+    ParameterSample[] cases = draws(likely);
 
     SpotSolution[] edge = solve(prepared, Spot.THIN_EDGE, cases);
     SpotSolution[] thick = solve(prepared, Spot.THICK_SPOT, cases);
@@ -131,7 +133,7 @@ public final class DryingForecaster {
         middle.startMoisture,
         middle.restingMoisture,
         DryingVerdict.ofBest(edge, nominal, thick),
-        SpreadDrivers.of(model, cases, thick),
+        SpreadDrivers.of(model, likely.slopes()),
         extrapolations(prepared, middle),
         drying.room().knownUntilS() < thickSpot.at(Milestone.DRY_THROUGH).timeS().high());
   }
@@ -147,7 +149,7 @@ public final class DryingForecaster {
   public SpotForecast forecast(Casting drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution middle = middle(prepared, factors);
-    ParameterSample[] cases = LikelyCases.of(prepared, forCase(prepared, middle), draws);
+    ParameterSample[] cases = draws(LikelyCases.of(prepared, forCase(prepared, middle)));
     return spotForecast(drying, spot, solve(prepared, spot, cases), middle.restingMoisture);
   }
 
@@ -176,7 +178,7 @@ public final class DryingForecaster {
   public double[] readyS(Casting drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying);
     ParameterDistribution model = forCase(prepared, middle(prepared, factors));
-    return Arrays.stream(solve(prepared, spot, LikelyCases.of(prepared, model, draws)))
+    return Arrays.stream(solve(prepared, spot, LikelyCases.of(prepared, model).draws(draws)))
         .mapToDouble(one -> Math.max(one.at(Milestone.PEELABLE), one.at(Milestone.DRY_THROUGH)))
         .toArray();
   }
@@ -184,6 +186,11 @@ public final class DryingForecaster {
   /** The factors with what this paste, pour and room add to their uncertainty. */
   private ParameterDistribution forCase(PreparedCase prepared, SpotSolution middle) {
     return ofThisPlate ? factors : CastingUncertainty.addedTo(factors, prepared, middle);
+  }
+
+  /** Of a plate that its weighings have told of, as few as its range needs. */
+  private ParameterSample[] draws(LikelyCases likely) {
+    return likely.draws(ofThisPlate && likely.isNarrow() ? Math.min(FEWEST_DRAWS, draws) : draws);
   }
 
   static SpotSolution[] solve(

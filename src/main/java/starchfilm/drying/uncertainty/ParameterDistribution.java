@@ -27,6 +27,9 @@ public final class ParameterDistribution {
    */
   private static final double SHIFT = 0.618033988749895;
 
+  /** A factor with less of a spread of its own has none, or follows from the others. */
+  private static final double LEAST_OWN_SD = 1e-6;
+
   private final double[] mean;
   private final double[][] lower;
 
@@ -131,6 +134,30 @@ public final class ParameterDistribution {
       steps[k] = at(z);
     }
     return steps;
+  }
+
+  /**
+   * How an outcome changes with each factor alone, from its slopes along the parts: those are what
+   * the factors do together that a part moves, so the last factor's is known first.
+   *
+   * @param slopes how the outcome changes with each of the parts of {@link #steps}, a standard
+   *     deviation each
+   * @return the change a standard deviation of each factor; 0 of one without spread, and of one
+   *     that the others determine
+   */
+  public double[] perFactor(double[] slopes) {
+    double[] alone = new double[COUNT];
+    for (int k = COUNT - 1; k >= 0; k--) {
+      double rest = slopes[k];
+      for (int i = k + 1; i < COUNT; i++) {
+        rest -= lower[i][k] * alone[i];
+      }
+      alone[k] = lower[k][k] > LEAST_OWN_SD ? rest / lower[k][k] : 0;
+    }
+    for (int k = 0; k < COUNT; k++) {
+      alone[k] *= norm(lower[k]);
+    }
+    return alone;
   }
 
   /**
