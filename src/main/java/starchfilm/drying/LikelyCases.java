@@ -14,8 +14,8 @@ import starchfilm.drying.uncertainty.ParameterSample;
 final class LikelyCases {
   /**
    * What the ends of a range are off by grows with the range: up to this standard deviation of the
-   * logarithm of the time, {@link DryingForecaster#FEWEST_DRAWS} cases miss them by 1.2 % (root mean
-   * square of 36 random plates), and {@link DryingForecaster#DRAWS} would by 1.1 %.
+   * logarithm of the time, {@link DryingForecaster#FEWEST_DRAWS} cases miss them by 1.2 % (root
+   * mean square of 36 random plates), and {@link DryingForecaster#DRAWS} would by 1.1 %.
    */
   static final double NARROW = 0.1;
 

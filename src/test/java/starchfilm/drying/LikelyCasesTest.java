@@ -68,7 +68,8 @@ class LikelyCasesTest {
   void theSlowestOfThemIsNearTheDateThatHoldsIn99Of100(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
-    SpotSolution[] few = solved(prepared, LikelyCases.of(prepared, model).draws(DryingForecaster.DRAWS));
+    SpotSolution[] few =
+        solved(prepared, LikelyCases.of(prepared, model).draws(DryingForecaster.DRAWS));
     SpotSolution[] many = solved(prepared, model.draws(4096));
     double asked = Quantiles.of(DryingForecaster.times(many, Milestone.DRY_THROUGH), 0.99);
     assertThat(Quantiles.of(DryingForecaster.times(few, Milestone.DRY_THROUGH), 0.99))
