@@ -9,7 +9,6 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
-import starchfilm.files.notebook.TypedValue;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -57,8 +56,8 @@ final class Quantities {
   static ObjectValue into(ObjectValue trial, String path, TypedAmount amount, Place place) {
     String volume = path.replace("mass_g", "volume_ml");
     return amount.is(Dimension.VOLUME)
-        ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
-        : trial.without(volume).with(path, TypedValue.of(amount, "g", place));
+        ? trial.without(path).with(volume, amount.written("ml", place))
+        : trial.without(volume).with(path, amount.written("g", place));
   }
 
   /** A volume as a kitchen jug measures it (m3). */

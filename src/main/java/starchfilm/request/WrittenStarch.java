@@ -12,7 +12,6 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
-import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 
@@ -75,7 +74,7 @@ record WrittenStarch(
   private static ObjectValue with(
       ObjectValue trial, String portion, String field, String share, Function<String, Place> at) {
     TypedAmount amount = TypedAmount.of(Dimension.SHARE, share);
-    return trial.with(portion + field, TypedValue.of(amount, "%", at.apply(field)));
+    return trial.with(portion + field, amount.written("%", at.apply(field)));
   }
 
   String remark() {

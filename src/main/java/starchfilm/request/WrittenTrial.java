@@ -32,7 +32,6 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
-import starchfilm.files.notebook.TypedValue;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -215,7 +214,7 @@ final class WrittenTrial {
     if (Dimension.MASS.si(mass) <= 0) {
       throw new MistypedException(typed, TIME_AND_MASS, "write what the scale showed, above 0 g");
     }
-    entry = entry.with("mass_g", TypedValue.of(TypedAmount.of(Dimension.MASS, mass), "g", here));
+    entry = entry.with("mass_g", TypedAmount.of(Dimension.MASS, mass).written("g", here));
     return in.has("so far.film-only")
         ? entry.with("with_plate", new WordValue(here, Optional.of(false)))
         : entry;
@@ -270,8 +269,7 @@ final class WrittenTrial {
       ObjectValue trial, String path, String unit, String typed, String key) {
     return path.endsWith("mass_g")
         ? Quantities.into(trial, path, Quantities.massOrVolume(typed), at(key))
-        : trial.with(
-            path, TypedValue.of(TypedAmount.of(Dimension.ofUnit(unit), typed), unit, at(key)));
+        : trial.with(path, TypedAmount.of(Dimension.ofUnit(unit), typed).written(unit, at(key)));
   }
 
   static Located text(String key, String text) {

@@ -4,6 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -170,13 +175,19 @@ public record TypedAmount(
   }
 
   /**
-   * Both ends in another unit.
+   * The same as a file keeps it.
    *
-   * @param name the unit
-   * @return the lower and the upper end
+   * @param name the unit of the field
+   * @param place where it was written
+   * @return a number with its digits; an object with from and to where only a range is known
    */
-  public List<BigDecimal> endsIn(String name) {
-    return List.of(in(Unit.named(name), low), in(Unit.named(name), high));
+  public Located written(String name, Place place) {
+    Unit other = Unit.named(name);
+    return isRange()
+        ? new ObjectValue(place, Map.of(), List.of())
+            .with("from", new NumberValue(place, in(other, low)))
+            .with("to", new NumberValue(place, in(other, high)))
+        : new NumberValue(place, in(name));
   }
 
   private BigDecimal in(Unit other, BigDecimal value) {

@@ -23,6 +23,16 @@ public sealed interface Located {
    */
   String quoted();
 
+  /** The value as a person would type it, a range as both its ends; empty for what nobody types. */
+  default String shown() {
+    return "";
+  }
+
+  /** The same of what stands at a path; empty where nothing does. */
+  default String shown(String path) {
+    return at(path).map(Located::shown).orElse("");
+  }
+
   /** The entries of a list; any other value stands for a list of one. */
   default List<Located> entries() {
     return List.of(this);
@@ -207,6 +217,12 @@ public sealed interface Located {
     }
 
     @Override
+    public String shown() {
+      boolean isRange = members.containsKey("from") && members.containsKey("to");
+      return isRange ? shown("from") + " to " + shown("to") : "";
+    }
+
+    @Override
     public String quoted() {
       return "an object";
     }
@@ -239,6 +255,11 @@ public sealed interface Located {
     private static final int SHOWN = 40;
 
     @Override
+    public String shown() {
+      return text;
+    }
+
+    @Override
     public String quoted() {
       String line = text.replaceAll("\\p{Cntrl}+", " ");
       if (line.length() <= SHOWN) {
@@ -263,6 +284,11 @@ public sealed interface Located {
     }
 
     @Override
+    public String shown() {
+      return literal;
+    }
+
+    @Override
     public String quoted() {
       return literal;
     }
@@ -276,8 +302,13 @@ public sealed interface Located {
    */
   record WordValue(Place place, Optional<Boolean> flag) implements Located {
     @Override
+    public String shown() {
+      return flag.map(String::valueOf).orElse("");
+    }
+
+    @Override
     public String quoted() {
-      return flag.map(String::valueOf).orElse("null");
+      return flag.isPresent() ? shown() : "null";
     }
   }
 }

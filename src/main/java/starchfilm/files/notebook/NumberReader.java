@@ -44,9 +44,8 @@ record NumberReader(Findings findings) {
       return given;
     }
     try {
-      TypedAmount amount = TypedAmount.inUnit(unit, text.text());
-      Located read = TypedValue.of(amount, unit, given.place());
-      findings.notice(given.place(), text.quoted() + " read as " + TypedValue.words(amount, unit));
+      Located read = TypedAmount.inUnit(unit, text.text()).written(unit, given.place());
+      findings.notice(given.place(), text.quoted() + " read as " + read.shown() + " " + unit);
       return read;
     } catch (MistypedException e) {
       return given;

@@ -20,12 +20,12 @@ final class ConfirmedWeighing {
 
   static String in(String text, String at) throws UnreadableFileException {
     Located trial = LocatedReader.read(text);
-    Optional<LocalDateTime> pouredAt = MomentParser.dated(shown(trial, "poured_at"));
+    Optional<LocalDateTime> pouredAt = MomentParser.dated(trial.shown("poured_at"));
     List<String> times = new ArrayList<>();
     int nearest = -1;
     double apartS = SAME_TIME_S;
     for (Located weighing : trial.entries("weighings")) {
-      String time = shown(weighing, "at");
+      String time = weighing.shown("at");
       double apart = Math.abs(secondsS(time, pouredAt) - secondsS(at, pouredAt));
       if (apart <= apartS) {
         apartS = apart;
@@ -40,10 +40,6 @@ final class ConfirmedWeighing {
           "give the time of a weighing in the file");
     }
     return TextEdit.set(text, "weighings." + nearest + ".confirmed", Located.flag(true));
-  }
-
-  private static String shown(Located object, String field) {
-    return object.get(field).map(FieldInput::shown).orElse("");
   }
 
   /** Seconds after the pour; none that could be compared where a time cannot be read. */

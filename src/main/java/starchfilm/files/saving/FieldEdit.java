@@ -32,7 +32,7 @@ public final class FieldEdit {
     Located root = TrialFileText.fields(text);
     Map<String, String> shown = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
-      shown.put(field.path(), root.at(field.path()).map(FieldInput::shown).orElse(""));
+      shown.put(field.path(), root.shown(field.path()));
     }
     return shown;
   }
@@ -100,7 +100,7 @@ public final class FieldEdit {
     String without = text;
     List<Located> starches = starches(text);
     for (int i = starches.size() - 1; i >= 0; i--) {
-      if (starches.get(i).get("kind").map(FieldInput::shown).orElse("").isEmpty()) {
+      if (starches.get(i).shown("kind").isEmpty()) {
         without = TextEdit.remove(without, STARCHES + "." + i);
       }
     }

@@ -2,7 +2,6 @@ package starchfilm.files.saving;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
@@ -11,9 +10,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
-import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.notebook.TrialField;
-import starchfilm.files.notebook.TypedValue;
 
 /** What a person types for a field of a trial file, and how what stands there is shown. */
 public final class FieldInput {
@@ -46,7 +43,7 @@ public final class FieldInput {
       case AMOUNT ->
           typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")
               ? new TextValue(place, UNKNOWN)
-              : TypedValue.of(TypedAmount.inUnit(unit, typed), unit, place);
+              : TypedAmount.inUnit(unit, typed).written(unit, place);
       case NUMBER -> new NumberValue(place, TypedAmount.number(unit, typed));
       case COUNT -> new NumberValue(place, count(typed, field.allowed().orElseThrow()));
       case CHOICE -> new TextValue(place, choice(typed, field));
@@ -64,24 +61,5 @@ public final class FieldInput {
   /** An emptied field of a form is no choice, which its reader tells. */
   private static String choice(String typed, TrialField field) {
     return typed.isEmpty() ? typed : KnownName.find(typed, field.choices(), List::of);
-  }
-
-  /**
-   * What stands in a field, as a person would type it.
-   *
-   * @param value the field's value
-   * @return the text; empty where there is none
-   */
-  static String shown(Located value) {
-    Optional<Located> from = value.get("from");
-    Optional<Located> to = value.get("to");
-    if (from.isPresent() && to.isPresent()) {
-      return shown(from.get()) + " to " + shown(to.get());
-    }
-    if (value instanceof TextValue text) {
-      return text.text();
-    }
-    boolean isFlag = value instanceof WordValue word && word.flag().isPresent();
-    return isFlag || value instanceof NumberValue ? value.quoted() : "";
   }
 }

@@ -60,7 +60,7 @@ final class LineWords {
 
   /** What stands in a field: a clock's time as people say it, all else as it is typed. */
   static String shown(Located value) {
-    String text = FieldInput.shown(value);
+    String text = value.shown();
     try {
       return value instanceof TextValue
               && MomentParser.lasting(text) instanceof Moment.ByTheClock clock

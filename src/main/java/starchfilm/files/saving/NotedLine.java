@@ -3,7 +3,6 @@ package starchfilm.files.saving;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
@@ -113,8 +112,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
 
   /** Its value as it stands, in the unit of its field; may be empty. */
   public String value() {
-    Optional<Located> value = node instanceof ObjectValue ? node.get(field()) : Optional.of(node);
-    return kind == NoteKind.PHOTO ? "" : value.map(FieldInput::shown).orElse("");
+    return kind == NoteKind.PHOTO ? "" : node.shown(node instanceof ObjectValue ? field() : "");
   }
 
   /** The unit of its value; empty for words. */
@@ -214,7 +212,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     TrialField of = kind == NoteKind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
     Located value = FieldInput.of(of, typed.strip());
     return new Note.Edit(
-        "corrected: " + words() + " is now " + FieldInput.shown(value), text -> with(text, value));
+        "corrected: " + words() + " is now " + value.shown(), text -> with(text, value));
   }
 
   private String with(String text, Located value) throws UnreadableFileException {

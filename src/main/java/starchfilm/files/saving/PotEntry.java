@@ -27,7 +27,7 @@ public record PotEntry(String what, String field, String massG) {
     List<PotEntry> lines = new ArrayList<>();
     List<Located> starches = recipe.entries("starch");
     for (int i = 0; i < starches.size(); i++) {
-      String kind = starches.get(i).get("kind").map(FieldInput::shown).orElse("unknown");
+      String kind = starches.get(i).get("kind").map(Located::shown).orElse("unknown");
       lines.add(line(kind + " starch", "recipe.starch." + i + ".mass_g", starches.get(i)));
     }
     for (String name : List.of("glycerol", "vinegar", "water")) {
@@ -44,7 +44,7 @@ public record PotEntry(String what, String field, String massG) {
 
   private static PotEntry line(String what, String field, Located around) {
     String key = field.substring(field.lastIndexOf('.') + 1);
-    return new PotEntry(what, field, around.get(key).map(FieldInput::shown).orElse(""));
+    return new PotEntry(what, field, around.shown(key));
   }
 
   /**
