@@ -2,7 +2,6 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Source;
@@ -11,7 +10,6 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.Scatter;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Glossary;
 
 /**
  * Everything on a comparison page.
@@ -57,26 +55,6 @@ record ComparisonPage(
    * @param photos its photos, as many as a page can carry
    */
   record Seen(int number, String link, String name, List<PhotoFrame> photos) {}
-
-  /**
-   * The words of the page that need explaining.
-   *
-   * @return as the glossary has them
-   */
-  public List<Glossary.Entry> words() {
-    return Stream.of(
-            "wet thickness",
-            "thin edge",
-            "thick spot",
-            "peelable",
-            "dry through",
-            "plasticiser",
-            "glass transition",
-            "forecast at the pour",
-            "textbook")
-        .map(Glossary::entry)
-        .toList();
-  }
 
   /**
    * The page of a comparison.

@@ -21,14 +21,12 @@ import starchfilm.report.chart.Scale;
  * @param ruler millimetres above the plate
  */
 record PourFigure(
-    String description,
     String wet,
     String dry,
     String wetTop,
     String wetLabel,
     String dryLabel,
-    List<Axis.Tick> ruler,
-    String sentence) {
+    List<Axis.Tick> ruler) {
   private static final double PLATE_TOP = 110;
   private static final double HIGHEST = 22;
 
@@ -46,21 +44,18 @@ record PourFigure(
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();
     String wetLabel = MILLIMETRE.figure(wetM) + " wet";
-    boolean dries = trial.drying().verdict() != DryingVerdict.TOO_DAMP;
     String dryLabel =
-        dries
+        trial.drying().verdict() != DryingVerdict.TOO_DAMP
             ? "%s when dry in this room: %s times thinner than it was poured"
                 .formatted(MICROMETRE.figure(dryM), Figures.two(wetM / dryM))
             : "never dry in this room";
     return new PourFigure(
-        "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
         outline(upright, trial.drying(), SpotForecast::wetThicknessM),
         outline(upright, trial.drying(), SpotForecast::dryThicknessM),
         upright.place(trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
         wetLabel,
         dryLabel,
-        Axis.of("mm", Scale.linear(0, 1e3 * tallest, PLATE_TOP, HIGHEST), MARKS).ticks(),
-        sentence(trial, trial.casting().pour().plates()));
+        Axis.of("mm", Scale.linear(0, 1e3 * tallest, PLATE_TOP, HIGHEST), MARKS).ticks());
   }
 
   /**
