@@ -38,8 +38,7 @@ record DryCommand(Asked asked) implements Callable<Integer> {
 
   /** What the forecast rests on beside the trial's own recipe, room and weighings. */
   private static List<String> told(Workshop workshop, Trial trial) {
-    return Stream.concat(
-            workshop.copyOf(trial).stream(), TrialFiles.learnt(workshop, trial).stream())
+    return Stream.concat(workshop.copyOf(trial).stream(), TrialFiles.learnt(workshop, trial))
         .toList();
   }
 }

@@ -59,7 +59,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
         today.standings().stream().map(plate -> plate.forecast().trial()).distinct().toList();
     List<String> rooms =
         drying.stream()
-            .flatMap(trial -> TrialFiles.learnt(workshops.of(trial), trial).stream())
+            .flatMap(trial -> TrialFiles.learnt(workshops.of(trial), trial))
             .distinct()
             .toList();
     return rooms.isEmpty() && !drying.isEmpty()

@@ -17,9 +17,10 @@ import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.OddityWords;
+import starchfilm.report.words.PlainWords;
 
 /**
  * The trials a command was given; one some of whose notes are wrong is among them, without those.
@@ -120,18 +121,8 @@ record TrialFiles(Asked asked, Notebook notebook) {
   }
 
   /** What a trial's forecast has from the trials beside it; nothing where nothing was learnt. */
-  static List<String> learnt(Workshop workshop, Trial trial) {
-    return workshop.learnt().rooms().isEmpty()
-        ? List.of()
-        : List.of("Learnt from your trials: " + lesson(workshop, trial) + ".");
-  }
-
-  private static String lesson(Workshop workshop, Trial trial) {
-    return workshop.learnt().rooms().stream()
-        .filter(room -> room.isCalled(trial.casting().place().name()))
-        .map(RoomLearnt::sentence)
-        .findFirst()
-        .orElse("what your rooms have in common; nothing is known about this room yet");
+  static Stream<String> learnt(Workshop workshop, Trial trial) {
+    return new LearntSheet(workshop.learnt()).inUse(trial).map(PlainWords::sentence).stream();
   }
 
   /** The exit code of a command that used what it could of them. */

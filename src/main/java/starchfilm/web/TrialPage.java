@@ -23,6 +23,7 @@ import starchfilm.files.saving.Picture;
 import starchfilm.report.PhotoFrame;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialView;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.Plural;
@@ -107,7 +108,11 @@ record TrialPage(PageContext desk) {
     values.put("room", TrialNow.room(trial));
     values.put("wanted", TrialNow.wanted(trial));
     values.put("potLines", NoteDesk.potLines(file));
-    values.put("learnt", TrialNow.learnt(trial, desk.useCases().workshops().of(trial).learnt()));
+    values.put(
+        "learnt",
+        new LearntSheet(desk.useCases().workshops().of(trial).learnt())
+            .inUse(trial)
+            .orElse("from textbook rates alone; nothing has been learnt yet"));
     values.putAll(sheet(trial, patienceMs));
     return desk.page(status, "trial", "trials", values);
   }

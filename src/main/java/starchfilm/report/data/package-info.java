@@ -1,6 +1,6 @@
 /**
- * Answers as tables for other programs: the same rows as JSON and as CSV, every key documented
- * once.
+ * Answers as sheets: lines for a terminal, and the same as JSON and as CSV for other programs, from
+ * rows whose keys are documented once.
  *
  * <p>Start from {@link starchfilm.report.data.Sheet}.
  */

@@ -6,6 +6,8 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.learning.summary.DoubtedReading;
@@ -137,6 +139,24 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
     } else {
       row.put("offset", Band.of(deviation));
     }
+  }
+
+  /**
+   * What the forecast of a trial has from it.
+   *
+   * @param trial the trial
+   * @return a clause; none where nothing was learnt of any room
+   */
+  public Optional<String> inUse(Trial trial) {
+    String lesson =
+        learnt.rooms().stream()
+            .filter(room -> room.isCalled(trial.casting().place().name()))
+            .map(RoomLearnt::sentence)
+            .findFirst()
+            .orElse("what your rooms have in common; nothing is known about this room yet");
+    return learnt.rooms().isEmpty()
+        ? Optional.empty()
+        : Optional.of("learnt from your trials: " + lesson);
   }
 
   /**

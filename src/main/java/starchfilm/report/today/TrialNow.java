@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.learning.summary.Learnt;
 import starchfilm.numerics.units.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
@@ -99,26 +97,5 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
     trial.wanted().film().ifPresent(words::add);
     trial.wanted().byS().ifPresent(byS -> words.add("ready " + Spans.of(byS) + " after the pour"));
     return words.isEmpty() ? "" : "Planned as: " + String.join("; ", words) + ".";
-  }
-
-  /**
-   * Whether what was learnt is in use.
-   *
-   * @param trial the trial
-   * @param learnt what its folder has taught
-   * @return a clause
-   */
-  public static String learnt(Trial trial, Learnt learnt) {
-    Stream<String> rooms =
-        learnt.rooms().stream()
-            .filter(room -> room.isCalled(trial.casting().place().name()))
-            .map(room -> "corrected by what was learnt: " + room.sentence());
-    return rooms
-        .findFirst()
-        .orElse(
-            learnt.rooms().isEmpty()
-                ? "from textbook rates alone; nothing has been learnt yet"
-                : "corrected by what was learnt in other rooms; nothing is known about"
-                    + " this one yet");
   }
 }
