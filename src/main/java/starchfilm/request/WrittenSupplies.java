@@ -5,7 +5,9 @@ import static starchfilm.files.amount.Dimension.SHARE;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
@@ -66,7 +68,7 @@ final class WrittenSupplies {
     double kg =
         in.one(
             "supplies.glycerol",
-            typed -> isNone(typed) ? 0 : noneOrMoreKg(typed, kgPerM3),
+            typed -> isNone(typed) ? 0 : noneOrMoreKg(in, typed, kgPerM3),
             leastKg);
     if (in.has("supplies.glycerol")
         && in.one("supplies.glycerol", WrittenSupplies::isVolume, false)) {
@@ -84,12 +86,21 @@ final class WrittenSupplies {
     return kg;
   }
 
-  private static double noneOrMoreKg(String typed, double kgPerM3) {
+  private static double noneOrMoreKg(EntryReader in, String typed, double kgPerM3) {
     double kg = Quantities.massKg(typed, kgPerM3).value();
+    tellMiddle(in, typed, kg);
     if (kg < 0) {
       throw new MistypedException(typed, "0 g or more", "write the grams in the jar");
     }
     return kg;
+  }
+
+  /** A plan asks how much there is, not how surely. */
+  private static void tellMiddle(EntryReader in, String typed, double kg) {
+    TypedAmount amount = Quantities.massOrVolume(typed);
+    if (amount.is(Dimension.MASS) && amount.isRange()) {
+      in.remark("Of %s the middle counts, %s g.".formatted(typed.strip(), Figures.grams(kg)));
+    }
   }
 
   /** Density of what a jar holds, by its purity. */
@@ -178,6 +189,7 @@ final class WrittenSupplies {
     }
     Optional<Estimate> massKg =
         starch.mass().map(typed -> Quantities.massKg(typed, kind.bulkDensityKgPerM3()));
+    massKg.ifPresent(kg -> tellMiddle(in, starch.mass().orElseThrow(), kg.value()));
     if (starch.mass().filter(Quantities::isVolume).isPresent()) {
       in.assume(
           "%s starch by its volume as %s, loose or shaken down"

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,15 +32,16 @@ import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
-  /** The unit of every number of a trial file, by its path. */
-  private static final Map<String, String> UNITS =
+  /** Every number of a trial file, by its path. */
+  private static final Map<String, TrialField> NUMBERS =
       TrialField.TRIAL.all().stream()
           .filter(field -> !field.unit().isEmpty())
-          .collect(Collectors.toMap(TrialField::path, TrialField::unit));
+          .collect(Collectors.toMap(TrialField::path, Function.identity()));
 
   private static final String TIME_AND_MASS = "time=mass, such as 6h=412g or 1d12h=388.5g";
 
@@ -168,9 +170,9 @@ final class WrittenTrial {
       fields = fields.without("pour.wet_thickness_mm", "pour.measured_from");
     }
     for (Field field : Field.group("trial")) {
-      String unit = UNITS.getOrDefault(field.path(), "");
-      if (!unit.isEmpty()) {
-        in.one(field.key(), typed -> with(fields, field.path(), unit, typed, field.key()))
+      TrialField number = NUMBERS.get(field.path());
+      if (number != null) {
+        in.one(field.key(), typed -> with(fields, number, typed, at(field.key())))
             .ifPresent(changed -> fields = changed);
       }
     }
@@ -264,12 +266,18 @@ final class WrittenTrial {
     return new NumberValue(at(key), value);
   }
 
-  /** With an amount that has a unit of its own. */
-  private static ObjectValue with(
-      ObjectValue trial, String path, String unit, String typed, String key) {
-    return path.endsWith("mass_g")
-        ? Quantities.into(trial, path, Quantities.massOrVolume(typed), at(key))
-        : trial.with(path, TypedAmount.of(Dimension.ofUnit(unit), typed).written(unit, at(key)));
+  /** With an amount that has a unit of its own, a range only where the field takes one. */
+  private static ObjectValue with(ObjectValue trial, TrialField field, String typed, Place place) {
+    String path = field.path();
+    if (path.endsWith("mass_g")) {
+      return Quantities.into(trial, path, Quantities.massOrVolume(typed), place);
+    }
+    TypedAmount amount = TypedAmount.of(Dimension.ofUnit(field.unit()), typed);
+    return trial.with(
+        path,
+        field.kind() == ValueKind.NUMBER
+            ? new NumberValue(place, amount.in(field.unit()))
+            : amount.written(field.unit(), place));
   }
 
   static Located text(String key, String text) {

@@ -62,6 +62,9 @@ final class WrittenWish {
     if (warmth == null) {
       in.assume("23 \u00B0C where the film is used");
     }
+    if (parts.values().stream().anyMatch(part -> part.half() != 0)) {
+      in.remark("Of a range of the air that the film is used in, the middle counts.");
+    }
     return new Use(
         humidity.middle() * PERCENT,
         warmth == null ? USUAL_K : warmth.middle() + ZERO_CELSIUS_K,

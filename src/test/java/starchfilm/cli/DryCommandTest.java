@@ -291,6 +291,8 @@ class DryCommandTest {
     "--air, 300 F, --air",
     "--air, 400 C, --air",
     "--speed, fast, --speed",
+    "--paste, 50-60 C, a range is of no use here",
+    "--uneven, 10-20 %, a range is of no use here",
     "--water, -3 g, --water: -3 given"
   })
   void refusesWhatCannotBe(String option, String typed, String named) {

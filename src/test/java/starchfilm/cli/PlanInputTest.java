@@ -130,6 +130,15 @@ class PlanInputTest {
   }
 
   @Test
+  void saysThatOfARangeTheMiddleCounts() {
+    String typed = "plan --glycerol 240-260g --origin bought --use 40-60%,23C --starch";
+    assertThat(terminal.run((typed + " potato_90-110g").replace('_', ' ').split(" "))).isZero();
+    assertThat(terminal.out())
+        .contains("Of 240-260g the middle counts, 250 g.", "Of 90-110g the middle counts, 100 g.")
+        .contains("Of a range of the air that the film is used in, the middle counts.");
+  }
+
+  @Test
   void whatIsMissingIsAskedForOnceAndHidesNoMistake() {
     assertThat(terminal.run("plan", "--glycerol=-5g")).isEqualTo(2);
     assertThat(terminal.err().lines())
