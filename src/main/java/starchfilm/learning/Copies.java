@@ -51,7 +51,7 @@ record Copies(List<Trial> once, List<LeftOut> copies) {
 
   private static boolean isSamePlate(Trial one, Trial other) {
     return one.file().equals(other.file())
-        || one.seen().weighings().equals(other.seen().weighings())
-            && one.seen().pulls().equals(other.seen().pulls());
+        || (one.seen().weighings().equals(other.seen().weighings())
+            && one.seen().pulls().equals(other.seen().pulls()));
   }
 }

@@ -247,7 +247,7 @@ public final class TrialTable {
       }
     }
     for (String list : LISTS) {
-      if (trial.at(list).orElse(trial) instanceof ObjectValue entries && entries != trial) {
+      if (trial.at(list).isPresent() && trial.at(list).get() instanceof ObjectValue entries) {
         trial = trial.with(list, listed(list, entries));
       }
     }
