@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.ingredient.StarchKind;
@@ -55,8 +56,10 @@ final class DesignMatrix {
     return parts.size();
   }
 
-  double priorSd(int part) {
-    return Math.sqrt(parts.get(part).priorVariance());
+  /** The prior standard deviations of the parts, a diagonal matrix. */
+  RealMatrix priorSds() {
+    return MatrixUtils.createRealDiagonalMatrix(
+        parts.stream().mapToDouble(part -> Math.sqrt(part.priorVariance())).toArray());
   }
 
   /** Fitted factors by parts: what a plate's shared deviations are made of. */

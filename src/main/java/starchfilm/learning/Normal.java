@@ -1,7 +1,9 @@
 package starchfilm.learning;
 
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -12,13 +14,15 @@ record Normal(RealVector mean, RealMatrix covariance) {
   /** Added in squares to every deviation, so that one known exactly does not stop the factoring. */
   private static final double TINY_SD = 1e-7;
 
+  /** From a precision and the pull on the mean. */
+  static Normal of(RealMatrix precision, RealVector pull) {
+    RealMatrix inverse = new CholeskyDecomposition(symmetric(precision)).getSolver().getInverse();
+    return new Normal(inverse.operate(pull), inverse);
+  }
+
   /** This distribution with independent variances added. */
   Normal widened(double[] variances) {
-    RealMatrix wider = covariance.copy();
-    for (int i = 0; i < variances.length; i++) {
-      wider.addToEntry(i, i, variances[i]);
-    }
-    return new Normal(mean, wider);
+    return new Normal(mean, covariance.add(MatrixUtils.createRealDiagonalMatrix(variances)));
   }
 
   double sd(int index) {
@@ -27,11 +31,9 @@ record Normal(RealVector mean, RealMatrix covariance) {
 
   /** The lower triangle whose product with its transpose is the covariance. */
   RealMatrix lower() {
-    RealMatrix padded = symmetric(covariance);
-    for (int i = 0; i < padded.getRowDimension(); i++) {
-      padded.addToEntry(i, i, TINY_SD * TINY_SD);
-    }
-    return new CholeskyDecomposition(padded, 1e-9, 0).getL();
+    double[] tiny = new double[mean.getDimension()];
+    Arrays.fill(tiny, TINY_SD * TINY_SD);
+    return new CholeskyDecomposition(symmetric(widened(tiny).covariance), 1e-9, 0).getL();
   }
 
   /**
@@ -41,19 +43,13 @@ record Normal(RealVector mean, RealMatrix covariance) {
    */
   ParameterDistribution model(double... unfittedVariances) {
     int all = UncertainParameter.values().length;
-    double[] deviations = new double[all];
-    double[][] matrix = new double[all][all];
-    for (int i = 0; i < mean.getDimension(); i++) {
-      deviations[i] = mean.getEntry(i);
-      for (int j = 0; j < mean.getDimension(); j++) {
-        matrix[i][j] = (covariance.getEntry(i, j) + covariance.getEntry(j, i)) / 2;
-      }
-    }
+    RealMatrix matrix = MatrixUtils.createRealMatrix(all, all);
+    matrix.setSubMatrix(symmetric(covariance).getData(), 0, 0);
     for (int i = 0; i < unfittedVariances.length; i++) {
       int unfitted = mean.getDimension() + i;
-      matrix[unfitted][unfitted] = unfittedVariances[i];
+      matrix.setEntry(unfitted, unfitted, unfittedVariances[i]);
     }
-    return ParameterDistribution.learnt(deviations, matrix);
+    return ParameterDistribution.learnt(Arrays.copyOf(mean.toArray(), all), matrix.getData());
   }
 
   /** A matrix without the unevenness that rounding leaves between its halves. */

@@ -62,13 +62,12 @@ record PlateLikelihood(
    * that cannot be inverted, or in a plate of less than no thickness.
    */
   boolean isTeachable() {
-    RealMatrix scaled = precision.copy();
-    for (int i = 0; i < VarianceShares.COUNT; i++) {
-      for (int j = 0; j < VarianceShares.COUNT; j++) {
-        scaled.multiplyEntry(
-            i, j, VarianceShares.factor(i).spread() * VarianceShares.factor(j).spread());
-      }
-    }
+    RealMatrix spreads =
+        MatrixUtils.createRealDiagonalMatrix(
+            IntStream.range(0, VarianceShares.COUNT)
+                .mapToDouble(i -> VarianceShares.factor(i).spread())
+                .toArray());
+    RealMatrix scaled = Normal.symmetric(spreads.multiply(precision).multiply(spreads));
     double[] eigenvalues = new EigenDecomposition(scaled).getRealEigenvalues();
     double least = Arrays.stream(eigenvalues).min().orElse(0);
     double most = Arrays.stream(eigenvalues).max().orElse(0);

@@ -1,8 +1,10 @@
 package starchfilm.learning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.MatrixUtils;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
@@ -40,26 +42,18 @@ final class PlateModel {
     readings = new PlateReadings(drying, inOrder, requireWanted);
     double[][] doubted =
         readings.simulation().doubted(ownShare(drying.pour().weighedKg().isPresent())).covariance();
-    ownVariances = new double[VarianceShares.COUNT];
-    for (int i = 0; i < ownVariances.length; i++) {
-      ownVariances[i] = doubted[i][i];
-    }
-    unfittedVariances = new double[doubted.length - VarianceShares.COUNT];
-    for (int i = 0; i < unfittedVariances.length; i++) {
-      int unfitted = VarianceShares.COUNT + i;
-      unfittedVariances[i] = doubted[unfitted][unfitted];
-    }
+    double[] variances =
+        IntStream.range(0, doubted.length).mapToDouble(i -> doubted[i][i]).toArray();
+    ownVariances = Arrays.copyOf(variances, VarianceShares.COUNT);
+    unfittedVariances = Arrays.copyOfRange(variances, VarianceShares.COUNT, variances.length);
   }
 
   /** The plate's own share of the textbook's spread. */
   static ParameterDistribution ownShare(boolean pourWeighed) {
-    double[] variances = ownVariances(pourWeighed);
-    double[][] diagonal =
-        new double[UncertainParameter.values().length][UncertainParameter.values().length];
-    for (int i = 0; i < VarianceShares.COUNT; i++) {
-      diagonal[i][i] = variances[i];
-    }
-    return ParameterDistribution.learnt(new double[diagonal.length], diagonal);
+    int all = UncertainParameter.values().length;
+    double[] variances = Arrays.copyOf(ownVariances(pourWeighed), all);
+    return ParameterDistribution.learnt(
+        new double[all], MatrixUtils.createRealDiagonalMatrix(variances).getData());
   }
 
   /** The same as variances of the fitted factors. */

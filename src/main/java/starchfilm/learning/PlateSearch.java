@@ -1,5 +1,6 @@
 package starchfilm.learning;
 
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresFactory;
@@ -7,9 +8,9 @@ import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluat
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.ParameterValidator;
 import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.optim.ConvergenceChecker;
@@ -97,8 +98,12 @@ final class PlateSearch {
     return mean.add(lower.operate(z)).toArray();
   }
 
-  private double scale(int reading, RealVector weights) {
-    return Math.sqrt(weights.getEntry(reading)) / readings.sdKg(reading);
+  /** What each reading is multiplied by, a diagonal matrix. */
+  private RealMatrix scales(RealVector weights) {
+    return MatrixUtils.createRealDiagonalMatrix(
+        IntStream.range(0, readings.count())
+            .mapToDouble(i -> Math.sqrt(weights.getEntry(i)) / readings.sdKg(i))
+            .toArray());
   }
 
   private RealVector weights(RealVector z, RealVector before, boolean huber) {
@@ -150,13 +155,8 @@ final class PlateSearch {
     double[] deviations = deviations(z);
     RealVector residuals = new ArrayRealVector(readings.missesKg(deviations, weights), false);
     RealMatrix slopes = readings.centredSlopes(deviations, weights);
-    RealMatrix weighted = slopes.copy();
-    for (int i = 0; i < residuals.getDimension(); i++) {
-      double precision = Math.pow(scale(i, weights), 2);
-      for (int k = 0; k < VarianceShares.COUNT; k++) {
-        weighted.multiplyEntry(i, k, precision);
-      }
-    }
+    RealMatrix scales = scales(weights);
+    RealMatrix weighted = scales.multiply(scales).multiply(slopes);
     return new PlateFit(
         new ArrayRealVector(deviations),
         Normal.symmetric(slopes.transpose().multiply(weighted)),
@@ -181,28 +181,18 @@ final class PlateSearch {
     @Override
     public RealVector computeValue(double[] point) {
       double[] misses = readings.missesKg(deviations(new ArrayRealVector(point, false)), weights);
-      RealVector value = new ArrayRealVector(misses.length + point.length);
-      for (int i = 0; i < misses.length; i++) {
-        value.setEntry(i, -misses[i] * scale(i, weights));
-      }
-      value.setSubVector(misses.length, new ArrayRealVector(point, false));
-      return value;
+      RealVector scaled = scales(weights).operate(new ArrayRealVector(misses, false));
+      return scaled.mapMultiply(-1).append(new ArrayRealVector(point, false));
     }
 
     @Override
     public RealMatrix computeJacobian(double[] point) {
-      RealMatrix byZ =
-          readings
-              .centredSlopes(deviations(new ArrayRealVector(point, false)), weights)
-              .multiply(lower);
+      RealMatrix slopes =
+          readings.centredSlopes(deviations(new ArrayRealVector(point, false)), weights);
       int count = readings.count();
-      RealMatrix jacobian = new Array2DRowRealMatrix(count + point.length, point.length);
-      for (int i = 0; i < count; i++) {
-        jacobian.setRowVector(i, byZ.getRowVector(i).mapMultiply(scale(i, weights)));
-      }
-      for (int k = 0; k < point.length; k++) {
-        jacobian.setEntry(count + k, k, 1);
-      }
+      RealMatrix jacobian = MatrixUtils.createRealMatrix(count + point.length, point.length);
+      jacobian.setSubMatrix(scales(weights).multiply(slopes.multiply(lower)).getData(), 0, 0);
+      jacobian.setSubMatrix(MatrixUtils.createRealIdentityMatrix(point.length).getData(), count, 0);
       return jacobian;
     }
   }

@@ -2,7 +2,6 @@ package starchfilm.learning;
 
 import java.util.Collection;
 import java.util.List;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -20,14 +19,10 @@ record SharedParameters(DesignMatrix space, RealVector mean, RealMatrix covarian
 
   /** From precision and pull in parts divided by their prior standard deviations. */
   static SharedParameters of(DesignMatrix space, RealMatrix precision, RealVector pull) {
-    RealMatrix inverse =
-        new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
-    RealVector mean = inverse.operate(pull);
-    for (int i = 0; i < space.size(); i++) {
-      mean.setEntry(i, mean.getEntry(i) * space.priorSd(i));
-    }
-    RealMatrix covariance = scaled(space, scaled(space, inverse).transpose());
-    return new SharedParameters(space, mean, Normal.symmetric(covariance));
+    Normal scaled = Normal.of(precision, pull);
+    RealMatrix sds = space.priorSds();
+    RealMatrix covariance = sds.multiply(scaled.covariance()).multiply(sds);
+    return new SharedParameters(space, sds.operate(scaled.mean()), Normal.symmetric(covariance));
   }
 
   /** Nothing learnt: every part at its prior. */
@@ -39,17 +34,6 @@ record SharedParameters(DesignMatrix space, RealVector mean, RealMatrix covarian
   SharedParameters movedTowards(SharedParameters others, double share) {
     RealVector step = others.mean.subtract(mean).mapMultiply(share);
     return new SharedParameters(space, mean.add(step), others.covariance);
-  }
-
-  /** A matrix with its columns, one a part, multiplied by the parts' prior standard deviations. */
-  static RealMatrix scaled(DesignMatrix space, RealMatrix byParts) {
-    RealMatrix scaled = byParts.copy();
-    for (int column = 0; column < scaled.getColumnDimension(); column++) {
-      for (int row = 0; row < scaled.getRowDimension(); row++) {
-        scaled.multiplyEntry(row, column, space.priorSd(column));
-      }
-    }
-    return scaled;
   }
 
   /** The shared deviations of a plate, those of a room or kind not seen yet included. */

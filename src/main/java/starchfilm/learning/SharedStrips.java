@@ -3,9 +3,7 @@ package starchfilm.learning;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
@@ -29,9 +27,8 @@ final class SharedStrips {
   private static final double FILM_SHARE = 0.2;
 
   private final double logScatter;
-  private final Map<StarchKind, Integer> places = new TreeMap<>();
-  private final RealVector mean;
-  private final RealMatrix covariance;
+  private final List<StarchKind> kinds;
+  private final Normal known;
 
   /** Scatter of the logarithm between films of one hand and starch. */
   static double filmLogSd(FilmProperty property) {
@@ -40,15 +37,14 @@ final class SharedStrips {
 
   private SharedStrips(double logScatter, List<StripLikelihood> likelihoods) {
     this.logScatter = logScatter;
-    for (StripLikelihood likelihood : likelihoods) {
-      likelihood.starchShares().keySet().forEach(kind -> places.put(kind, 0));
-    }
-    int next = 1;
-    for (Map.Entry<StarchKind, Integer> place : places.entrySet()) {
-      place.setValue(next++);
-    }
-    RealMatrix precision = MatrixUtils.createRealIdentityMatrix(next);
-    RealVector pull = new ArrayRealVector(next);
+    this.kinds =
+        likelihoods.stream()
+            .flatMap(likelihood -> likelihood.starchShares().keySet().stream())
+            .distinct()
+            .sorted()
+            .toList();
+    RealMatrix precision = MatrixUtils.createRealIdentityMatrix(1 + kinds.size());
+    RealVector pull = new ArrayRealVector(1 + kinds.size());
     double filmVariance = FILM_SHARE * logScatter * logScatter;
     for (StripLikelihood likelihood : likelihoods) {
       RealVector parts = parts(likelihood.starchShares());
@@ -56,8 +52,7 @@ final class SharedStrips {
       precision = precision.add(parts.outerProduct(parts).scalarMultiply(weight));
       pull = pull.add(parts.mapMultiply(weight * likelihood.logFactor().value()));
     }
-    covariance = new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
-    mean = covariance.operate(pull);
+    known = Normal.of(precision, pull);
   }
 
   /**
@@ -73,15 +68,12 @@ final class SharedStrips {
 
   /** The parts of a film in units of their prior standard deviations; unseen kinds apart. */
   private RealVector parts(Map<StarchKind, Double> starchShares) {
-    RealVector parts = new ArrayRealVector(places.size() + 1);
+    RealVector parts = new ArrayRealVector(1 + kinds.size());
     parts.setEntry(0, Math.sqrt(COMMON_SHARE) * logScatter);
-    starchShares.forEach(
-        (kind, share) -> {
-          Integer place = places.get(kind);
-          if (place != null) {
-            parts.setEntry(place, share * Math.sqrt(KIND_SHARE) * logScatter);
-          }
-        });
+    for (int i = 0; i < kinds.size(); i++) {
+      double share = starchShares.getOrDefault(kinds.get(i), 0.0);
+      parts.setEntry(1 + i, share * Math.sqrt(KIND_SHARE) * logScatter);
+    }
     return parts;
   }
 
@@ -90,12 +82,12 @@ final class SharedStrips {
     RealVector parts = parts(starchShares);
     double unseen = 0;
     for (Map.Entry<StarchKind, Double> share : starchShares.entrySet()) {
-      if (!places.containsKey(share.getKey())) {
+      if (!kinds.contains(share.getKey())) {
         unseen += KIND_SHARE * Math.pow(share.getValue() * logScatter, 2);
       }
     }
-    double variance = parts.dotProduct(covariance.operate(parts)) + unseen;
-    return new Estimate(parts.dotProduct(mean), Math.sqrt(variance));
+    double variance = parts.dotProduct(known.covariance().operate(parts)) + unseen;
+    return new Estimate(parts.dotProduct(known.mean()), Math.sqrt(variance));
   }
 
   /** Mean and uncertainty for a next film of some starch, its own part included. */

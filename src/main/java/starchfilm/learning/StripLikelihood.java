@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
@@ -46,9 +47,7 @@ record StripLikelihood(
    */
   record SteadyMean(Estimate mean, List<Double> weights) {
     static SteadyMean of(double[] figures, double sd) {
-      double[] sorted = figures.clone();
-      Arrays.sort(sorted);
-      double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+      double middle = new Median().evaluate(figures);
       double[] weights = new double[figures.length];
       for (int round = 0; round < ROUNDS; round++) {
         double sum = 0;

@@ -47,7 +47,7 @@ record SummedLikelihood(DesignMatrix space, RealMatrix precision, RealVector pul
   }
 
   private SummedLikelihood with(PlateLikelihood likelihood, int times) {
-    RealMatrix parts = SharedParameters.scaled(space, space.partsOf(likelihood.plate()));
+    RealMatrix parts = space.partsOf(likelihood.plate()).multiply(space.priorSds());
     RealMatrix added = parts.transpose().multiply(likelihood.precision()).multiply(parts);
     return new SummedLikelihood(
         space,

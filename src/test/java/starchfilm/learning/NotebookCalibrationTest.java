@@ -76,7 +76,7 @@ class NotebookCalibrationTest {
     DesignMatrix space = new DesignMatrix(plates.stream().map(PlateModel::key).toList());
     RealVector parts = new ArrayRealVector(space.size());
     for (int i = 0; i < space.size(); i++) {
-      parts.setEntry(i, chance.gaussian() * space.priorSd(i));
+      parts.setEntry(i, chance.gaussian() * space.priorSds().getEntry(i, i));
     }
     List<ParameterSample> truths = new ArrayList<>();
     for (PlateModel plate : plates) {

@@ -1,5 +1,6 @@
 package starchfilm.film.risk;
 
+import java.util.Arrays;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import starchfilm.material.recipe.Composition;
@@ -46,10 +47,7 @@ final class MouldGrowth {
   private final PolynomialSplineFunction logDays;
 
   MouldGrowth() {
-    double[] logs = new double[DAYS.length];
-    for (int i = 0; i < logs.length; i++) {
-      logs[i] = Math.log(DAYS[i]);
-    }
+    double[] logs = Arrays.stream(DAYS).map(Math::log).toArray();
     logDays = new LinearInterpolator().interpolate(ACTIVITY, logs);
   }
 

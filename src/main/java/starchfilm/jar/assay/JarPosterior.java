@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.distribution.EnumeratedRealDistribution;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -80,19 +81,18 @@ final class JarPosterior {
   }
 
   private Band band(ToDoubleFunction<Case> what) {
-    List<Case> sorted = new ArrayList<>(cases);
-    sorted.sort(Comparator.comparingDouble(what));
-    double all = sorted.stream().mapToDouble(Case::weight).sum();
-    double[] points = new double[3];
-    double[] shares = {0.1, 0.5, 0.9};
-    double sum = 0;
-    int next = 0;
-    for (Case one : sorted) {
-      sum += one.weight();
-      while (next < shares.length && sum >= shares[next] * all) {
-        points[next++] = what.applyAsDouble(one);
-      }
+    if (cases.isEmpty()) {
+      return Band.exact(0);
     }
-    return new Band(points[0], points[1], points[2]);
+    List<Case> sorted = cases.stream().sorted(Comparator.comparingDouble(what)).toList();
+    EnumeratedRealDistribution likely =
+        new EnumeratedRealDistribution(
+            null,
+            sorted.stream().mapToDouble(what).toArray(),
+            sorted.stream().mapToDouble(Case::weight).toArray());
+    return new Band(
+        likely.inverseCumulativeProbability(0.1),
+        likely.inverseCumulativeProbability(0.5),
+        likely.inverseCumulativeProbability(0.9));
   }
 }
