@@ -44,7 +44,7 @@ final class NoteReader {
         in.one("pot.poured", typed -> NoteWords.pour(moments, typed))
             .or(
                 () ->
-                    in.has("pot.pouring")
+                    in.has("pot.pouring") && subject.pouredAt().isEmpty()
                         ? Optional.of(NoteWords.pour(moments, NOW))
                         : Optional.empty());
     pouredAt = pouring.or(subject::pouredAt);

@@ -102,6 +102,14 @@ class TrialPageTest {
   }
 
   @Test
+  void keepsTheTimeOfThePourWhereOnlyTheEmptyPlateIsNoted() throws IOException {
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "poured", "at", "", "tare", "601");
+
+    assertThat(Files.readString(file))
+        .contains("\"poured_at\": \"2026-04-19T10:00\"", "\"tare_g\": 601");
+  }
+
+  @Test
   void asksBeforeAPlateThatGainedIsNoted() throws IOException {
     site.post(
         "/trial/note",
@@ -119,7 +127,7 @@ class TrialPageTest {
         site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690");
     assertThat(asked.statusCode()).isEqualTo(422);
     assertThat(asked.body())
-        .contains("A film 30 g heavier than 2 minutes before. Not noted yet.")
+        .contains("This would be a film 30 g heavier than 2 minutes before, so it is not noted yet.")
         .contains("Save anyway", "It is another plate", "Change");
     assertThat(Files.readString(file)).isEqualTo(before);
 
