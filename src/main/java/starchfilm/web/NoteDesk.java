@@ -72,10 +72,7 @@ record NoteDesk(PageContext desk) {
     } catch (PlateDoubtException e) {
       String told = e.told();
       return again.apply(
-          new Refused(
-              List.of(
-                  Character.toUpperCase(told.charAt(0)) + told.substring(1) + ". Not noted yet."),
-              true));
+          new Refused(List.of("This would be " + told + ", so it is not noted yet."), true));
     } catch (NotWrittenException e) {
       return again.apply(Refused.because(sentences(e)));
     }

@@ -127,7 +127,8 @@ class TrialPageTest {
         site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690");
     assertThat(asked.statusCode()).isEqualTo(422);
     assertThat(asked.body())
-        .contains("This would be a film 30 g heavier than 2 minutes before, so it is not noted yet.")
+        .contains(
+            "This would be a film 30 g heavier than 2 minutes before, so it is not noted yet.")
         .contains("Save anyway", "It is another plate", "Change");
     assertThat(Files.readString(file)).isEqualTo(before);
 
