@@ -40,13 +40,14 @@ class HouseArrowsTest {
       """
       numerics.units
       numerics.evidence
+      numerics.figures
       numerics.diffusion
       material.ingredient
       material.air
-      material.recipe      material.ingredient
+      material.recipe      numerics.figures material.ingredient
       material.sorption    material.ingredient material.recipe
       material.wetfilm     material.recipe material.sorption numerics.diffusion
-      casting              material.recipe material.air
+      casting              numerics.figures material.recipe material.air
       casting.trial        material.recipe casting
       drying.uncertainty
       drying               material.recipe material.sorption material.air material.wetfilm \
@@ -54,12 +55,13 @@ class HouseArrowsTest {
       film                 material.ingredient material.recipe material.sorption casting
       film.risk            material.recipe material.sorption material.air film casting drying \
                            drying.uncertainty
-      jar.reagent          material.ingredient
-      jar.recovery         material.ingredient jar.reagent
-      jar.assay            material.ingredient material.recipe jar.reagent jar.recovery
+      jar.reagent          numerics.figures material.ingredient
+      jar.recovery         numerics.figures material.ingredient jar.reagent
+      jar.assay            numerics.figures material.ingredient material.recipe jar.reagent \
+                           jar.recovery
       files.json
       files.amount         files.json
-      files.findings       casting.trial files.json
+      files.findings       numerics.figures casting.trial files.json
       files.roomlog        casting files.amount files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \
                            files.json files.amount files.findings files.roomlog
@@ -68,20 +70,20 @@ class HouseArrowsTest {
       forecast             material.recipe material.air film film.risk casting drying drying.uncertainty \
                            casting.trial
       learning.summary     material.ingredient film drying.uncertainty
-      learning             numerics.diffusion material.ingredient material.recipe \
+      learning             numerics.figures numerics.diffusion material.ingredient material.recipe \
                            casting drying drying.uncertainty film casting.trial files.json \
                            files.findings files.notebook files.saving forecast learning.summary
       change               material.ingredient material.recipe casting casting.trial film film.risk \
                            forecast
       today                casting casting.trial change drying drying.uncertainty film.risk \
                            forecast learning
-      planning             material.ingredient material.recipe casting drying drying.uncertainty \
-                           film
-      advice               material.ingredient material.recipe material.air \
+      planning             numerics.figures material.ingredient material.recipe casting drying \
+                           drying.uncertainty film
+      advice               numerics.figures material.ingredient material.recipe material.air \
                            casting drying film film.risk casting.trial forecast \
                            change files.json
-      request              material.ingredient material.recipe material.air casting casting.trial \
-                           jar.assay jar.reagent jar.recovery files.amount files.findings \
+      request              numerics.figures material.ingredient material.recipe material.air casting \
+                           casting.trial jar.assay jar.reagent jar.recovery files.amount files.findings \
                            files.json files.notebook files.roomlog files.saving film change \
                            learning planning
       """

@@ -1,13 +1,13 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MINUTE;
-import static starchfilm.numerics.units.ReaderUnit.NEWTON;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MINUTE;
+import static starchfilm.numerics.figures.ReaderUnit.NEWTON;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.MINUTE_S;
@@ -32,8 +32,8 @@ import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Ingredient;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 
 /**
  * What the table of rules and the sentences of advice may call by name: a figure of a plate and of

@@ -3,7 +3,7 @@ package starchfilm.advice;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * The probability that a milestone has come by some time, read off its 10, 50 and 90 % points.

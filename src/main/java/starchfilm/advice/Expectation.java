@@ -1,8 +1,8 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +14,8 @@ import starchfilm.film.FilmProperty;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.ReaderUnit;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.ReaderUnit;
+import starchfilm.numerics.figures.Spans;
 
 /**
  * What the model expects of a set-up.

@@ -1,6 +1,6 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,9 +1,9 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
@@ -13,7 +13,7 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 
 /** The figures of a plate that are no numbers, as its maker would say them. */
 final class FigureWords {

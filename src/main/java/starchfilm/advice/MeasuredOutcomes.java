@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +15,8 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 
 /**
  * What was measured on two trials, held against what the model says of both: how fast half of the

@@ -1,8 +1,8 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -12,7 +12,7 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What the faults of a notebook teach together: below which glycerol its films broke and above

@@ -1,8 +1,8 @@
 package starchfilm.casting;
 
-import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.CENTIMETRE;
 
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * A flat plate to pour on.

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.caution.Cautions;
 import starchfilm.request.PhRequest;
 

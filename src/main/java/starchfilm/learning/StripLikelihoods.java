@@ -1,7 +1,7 @@
 package starchfilm.learning;
 
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import starchfilm.learning.StripLikelihood.SteadyMean;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.LeftOut;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.ReaderUnit;
 
 /**
  * Turns the pulled strips of trials into likelihoods of tensile strength and elongation at break. A

@@ -1,13 +1,13 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.List;
 import starchfilm.casting.Plate;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What the paste is cooked in, weighed on and poured on.

@@ -1,10 +1,10 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.CENTIMETRE;
 
 import starchfilm.casting.Plate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * Film wanted: pieces of one size, or an area. What lies near the edge of a plate is cut off.

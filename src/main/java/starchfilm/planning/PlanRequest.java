@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.List;
@@ -18,7 +18,7 @@ import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * Everything a plan needs to know.

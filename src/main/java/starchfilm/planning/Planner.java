@@ -12,7 +12,7 @@ import starchfilm.casting.Plate;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.planning.PlanSearch.Found;
 
 /**

@@ -3,7 +3,7 @@ package starchfilm.planning;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * A series of pours that differ in one thing.

@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -8,7 +8,7 @@ import java.util.Set;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What is in the cupboard.

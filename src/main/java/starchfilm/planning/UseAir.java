@@ -1,12 +1,12 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import starchfilm.casting.Use;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** Where a film that is planned can be used at all. */
 final class UseAir {

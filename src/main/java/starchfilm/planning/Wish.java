@@ -1,8 +1,8 @@
 package starchfilm.planning;
 
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.Locale;
 import java.util.Optional;

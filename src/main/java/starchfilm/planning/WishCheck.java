@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** Refuses wishes that no amount of glycerol can meet together in the air of use. */
 final class WishCheck {

@@ -1,10 +1,10 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MINUTE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MINUTE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -16,7 +16,7 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.VinegarPortion;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 

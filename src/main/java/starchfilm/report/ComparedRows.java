@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.SideBySide.ComparedCell;
 import starchfilm.report.SideBySide.ComparedRow;
 import starchfilm.report.words.PlainWords;

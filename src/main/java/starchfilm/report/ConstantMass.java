@@ -6,7 +6,7 @@ import java.util.Optional;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.words.PourCalendar;
 
 /**

@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
@@ -23,7 +23,7 @@ import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;

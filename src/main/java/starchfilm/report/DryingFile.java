@@ -1,7 +1,7 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Strip;

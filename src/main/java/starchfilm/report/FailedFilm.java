@@ -2,7 +2,7 @@ package starchfilm.report;
 
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What to do with a film that failed: common practice, no source, with its limits.

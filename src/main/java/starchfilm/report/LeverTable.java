@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,7 +13,7 @@ import starchfilm.change.TrialAnalysis;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.recipe.Ingredient;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.words.PlainWords;
 
 /** What more of each ingredient would move in a trial. */

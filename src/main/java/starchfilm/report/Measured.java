@@ -9,8 +9,8 @@ import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.report.words.Plural;
 
 /**

@@ -1,7 +1,7 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 
 import java.util.Arrays;
 import java.util.List;
@@ -11,7 +11,7 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;

@@ -1,8 +1,8 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.DAY;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.DAY;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.NumberPlaces;
 import starchfilm.report.chart.Scale;

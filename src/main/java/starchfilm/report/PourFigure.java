@@ -1,8 +1,8 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -11,7 +11,7 @@ import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Scale;
 

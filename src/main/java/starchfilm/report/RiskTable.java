@@ -1,9 +1,9 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +23,8 @@ import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 

@@ -1,7 +1,7 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;

@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;

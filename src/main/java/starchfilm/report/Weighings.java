@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.words.PourCalendar;
 
 /** The weighings of a trial, each beside the forecast at the pour, which has not seen it. */

@@ -15,7 +15,7 @@ import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What is in this jar?

@@ -11,7 +11,7 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.material.ingredient.MolarMass;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * How much of a dilute acid or lye takes a volume from one pH to another?

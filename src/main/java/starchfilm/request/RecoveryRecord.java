@@ -18,7 +18,7 @@ import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** The record of how a jar was recovered from oil. */
 final class RecoveryRecord {

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Casting;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Scale;
 import starchfilm.request.Handle;
 import starchfilm.request.Handle.Travel;

@@ -10,7 +10,7 @@ import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.OilKind;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
 import starchfilm.web.http.Fields;

@@ -1,7 +1,7 @@
 package starchfilm.web;
 
 import java.util.OptionalDouble;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 

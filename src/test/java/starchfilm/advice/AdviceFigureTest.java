@@ -25,7 +25,7 @@ import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 
 /** Figures of a plate as its maker would say them. */
 class AdviceFigureTest {

@@ -27,7 +27,7 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.SameForAll;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** What is told between two trials, and how long to wait. */
 class ContrastTest {

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -18,7 +18,7 @@ import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 
 /** What a change is said to do: figures that move by more than a twentieth, before and after. */
 class ExpectationTest {

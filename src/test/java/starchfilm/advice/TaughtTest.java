@@ -17,7 +17,7 @@ import starchfilm.casting.Setting;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What faults teach together is told only where chance would seldom part the plates as clearly: the

@@ -22,7 +22,7 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.proof.GuidePart;
 
 /**

@@ -4,7 +4,7 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** Numbers as they are put into a sentence about a trial file. */
 public final class Words {

@@ -9,7 +9,7 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What is in a jar of glycerol, or why that is not said.

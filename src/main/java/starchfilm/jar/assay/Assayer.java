@@ -16,8 +16,8 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
 
 /**
  * Says what is in a jar of glycerol by all that is known of it: its label, a reading, the record of

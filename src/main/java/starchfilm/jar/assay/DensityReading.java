@@ -8,7 +8,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * The density of a jar's content at a temperature.

@@ -1,6 +1,6 @@
 package starchfilm.jar.assay;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;

@@ -7,7 +7,7 @@ import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** What the figures say of a jar whose recovery was written down. */
 final class RecoveryRemarks {

@@ -1,7 +1,7 @@
 package starchfilm.jar.reagent;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** The charge balance of a bath to which one solution is added; formula at {@link PhAdjustment}. */
 record Titration(PhAdjustment.Bath bath, Reagent reagent) {

@@ -2,7 +2,7 @@ package starchfilm.jar.recovery;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * Something put into the glycerol after it was neutralised.

@@ -3,7 +3,7 @@ package starchfilm.jar.recovery;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * The oil of one batch.

@@ -9,7 +9,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What the jar must hold, going by what went into the batch.

@@ -5,7 +5,7 @@ import java.util.Optional;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * What the maker of a jar of recovered glycerol did, in the order it was done.

@@ -1,10 +1,10 @@
 package starchfilm.material.recipe;
 
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** The rules every amount of a recipe obeys, each refused in one sentence. */
 final class Amounts {

@@ -5,7 +5,7 @@ import java.util.Map;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * The sums over one recipe: what went in, what stays, and how sure both are.

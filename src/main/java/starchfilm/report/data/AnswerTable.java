@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.report.caution.Caution;
 
 /**

@@ -11,7 +11,7 @@ import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;

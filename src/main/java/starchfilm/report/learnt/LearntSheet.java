@@ -1,7 +1,7 @@
 package starchfilm.report.learnt;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;

@@ -1,7 +1,7 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +12,8 @@ import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;

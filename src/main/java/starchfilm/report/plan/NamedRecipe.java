@@ -1,7 +1,7 @@
 package starchfilm.report.plan;
 
 import java.util.List;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;

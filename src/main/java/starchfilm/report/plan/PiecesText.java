@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 
 import java.util.ArrayList;
@@ -12,8 +12,8 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.planning.Pieces;
 import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Supplies;

@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;

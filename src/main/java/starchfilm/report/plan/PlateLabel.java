@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -14,7 +14,7 @@ import starchfilm.drying.DryingForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.PourCalendar;

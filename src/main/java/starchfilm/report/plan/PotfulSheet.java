@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.util.List;
 import starchfilm.planning.Potful;

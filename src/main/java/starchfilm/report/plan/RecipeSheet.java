@@ -1,11 +1,11 @@
 package starchfilm.report.plan;
 
 import static java.util.stream.Collectors.joining;
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +19,9 @@ import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Kitchen.EqualPlates;
 import starchfilm.planning.Levelling;

@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.numerics.units.ReaderUnit.LITRE;
+import static starchfilm.numerics.figures.ReaderUnit.LITRE;
 
 import java.util.ArrayList;
 import java.util.List;

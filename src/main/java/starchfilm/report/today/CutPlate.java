@@ -1,6 +1,6 @@
 package starchfilm.report.today;
 
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.PourCalendar;

@@ -1,8 +1,8 @@
 package starchfilm.report.today;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.List;
@@ -18,8 +18,8 @@ import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
 import starchfilm.report.caution.Caution;

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.PourCalendar;

@@ -1,10 +1,10 @@
 package starchfilm.report.words;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
-import static starchfilm.numerics.units.ReaderUnit.GRAM;
-import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
-import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
-import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +13,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.Oddity;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Recipe;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** What is odd about a recipe, in a sentence with the way out. */
 public final class OddityWords {

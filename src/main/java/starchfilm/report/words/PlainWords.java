@@ -16,8 +16,8 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.ReaderUnit;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {

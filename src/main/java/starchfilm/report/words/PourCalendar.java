@@ -13,8 +13,8 @@ import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.Spans;
 
 /**
  * Moments after a pour, as dates where the pour was noted and as days where it was not.

@@ -1,11 +1,11 @@
 package starchfilm.report.words;
 
-import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 
 import starchfilm.casting.Room;
 import starchfilm.casting.Room.AirRange;
 import starchfilm.material.air.AirState;
-import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.figures.Figures;
 
 /** A room's air in a few words. */
 public final class RoomWords {

@@ -6,7 +6,7 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Spans;
+import starchfilm.numerics.figures.Spans;
 
 class TimesTest {
   private static final double HOUR = 3_600;

@@ -1,4 +1,4 @@
-package starchfilm.numerics.units;
+package starchfilm.numerics.figures;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

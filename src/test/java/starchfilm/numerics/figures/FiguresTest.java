@@ -1,4 +1,4 @@
-package starchfilm.numerics.units;
+package starchfilm.numerics.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package starchfilm.numerics.units;
+package starchfilm.numerics.figures;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
