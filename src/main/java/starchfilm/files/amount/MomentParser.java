@@ -111,14 +111,13 @@ public record MomentParser(Clock clock) {
               clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),
               clock.getZone()));
     }
-    Optional<SpokenTime> spoken = spoken(text, false);
-    if (spoken.isPresent() && spoken.get().hasHour()) {
-      return existing(spoken.get().time(), text);
-    }
-    if (spoken.isPresent()) {
+    SpokenTime spoken =
+        spoken(text, false)
+            .orElseThrow(() -> new MistypedException(text, TYPED, "write it like one of these"));
+    if (!spoken.hasHour()) {
       throw new MistypedException(text, TYPED, "write the hour, too, such as " + typed + " 18:30");
     }
-    throw new MistypedException(text, TYPED, "write it like one of these");
+    return existing(spoken.time(), text);
   }
 
   private Optional<SpokenTime> spoken(String text, boolean coming) {

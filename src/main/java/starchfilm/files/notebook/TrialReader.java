@@ -263,9 +263,8 @@ public final class TrialReader {
     return notes;
   }
 
-  private static String baseName(Path file) {
-    String name = String.valueOf(file.getFileName());
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
+  /** The name of a file without what stands behind its last dot. */
+  public static String baseName(Path file) {
+    return String.valueOf(file.getFileName()).replaceFirst("(?<=.)\\.[^.]*$", "");
   }
 }

@@ -8,7 +8,7 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.roomlog.LogDate.DateOrder;
 
 /** Reads the time column of a room log: dates, seconds since 1970, or a time since the pour. */
-final class LogClock {
+record LogClock(LogColumns columns, DateOrder order, LocalDateTime start, Findings log) {
   /** Where the pour is not known, a counted time begins here; only differences are used then. */
   static final LocalDateTime ANY_START = LocalDateTime.of(2000, 1, 1, 0, 0);
 
@@ -16,19 +16,6 @@ final class LogClock {
   private static final double SECONDS_FROM = 1e9;
 
   private static final double MILLISECONDS_FROM = 1e12;
-
-  private final LogColumns columns;
-  private final DateOrder order;
-  private final LocalDateTime start;
-  private final Findings log;
-  private boolean told;
-
-  LogClock(LogColumns columns, DateOrder order, LocalDateTime start, Findings log) {
-    this.columns = columns;
-    this.order = order;
-    this.start = start;
-    this.log = log;
-  }
 
   /** The moment a cell means; empty where it means none. */
   Optional<LocalDateTime> moment(String cell) {
@@ -53,10 +40,10 @@ final class LogClock {
     return Optional.of(start.plusSeconds(Math.round(number * unit.getAsDouble())));
   }
 
+  /** Once of a log, whose times all count in one way. */
   private void tell(String sentence) {
-    if (!told) {
+    if (log.notices().stream().noneMatch(told -> told.text().equals(sentence))) {
       log.notice(sentence);
-      told = true;
     }
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.NoteWriter.WrittenNote;
 
 /**
@@ -124,7 +125,7 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
     byte[] kept = keepPlace ? content : CameraFacts.withoutPlace(content);
     String name = photo.name();
     if (name.isEmpty() || !Arrays.equals(kept, content)) {
-      String base = TrialFileText.baseName(trialFile) + "-photo-";
+      String base = TrialReader.baseName(trialFile) + "-photo-";
       String ending = Picture.of(kept).orElse(Picture.JPEG).ending();
       Path file = SafeFile.create(trialFile.resolveSibling(""), i -> base + i + ending, kept);
       written.add(file);

@@ -13,6 +13,7 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.RoomAccount;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.roomlog.RoomLogReader;
 
 /** Gives a trial another account of its room: a hygrometer's log, or one told by its fields. */
@@ -31,7 +32,7 @@ public final class NewRoom {
    */
   public static Path log(Path trial, byte[] content, Optional<LocalDateTime> pouredAt)
       throws NotWrittenException {
-    String base = TrialFileText.baseName(trial) + "-room";
+    String base = TrialReader.baseName(trial) + "-room";
     Path log =
         SafeFile.create(
             trial.resolveSibling(""), i -> base + (i == 1 ? "" : "-" + i) + ".csv", content);

@@ -115,11 +115,6 @@ public record TrialFileText(Path file, String text, String version) {
         text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** The name of a file without what stands behind its last dot. */
-  static String baseName(Path file) {
-    return String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
-  }
-
   private static String base(String name) {
     String plain =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
