@@ -81,19 +81,12 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
           "add poured_at, or count from the pour");
       return seconds;
     }
-    if (seconds.getAsDouble() < 0) {
+    double s = seconds.getAsDouble();
+    if (s < 0 || s > MOST_S) {
       section.fault(
           field,
-          what + " " + Words.span(-seconds.getAsDouble()) + " before the pour",
-          "the time of the pour or later",
-          "check this time and poured_at");
-      return OptionalDouble.empty();
-    }
-    if (seconds.getAsDouble() > MOST_S) {
-      section.fault(
-          field,
-          what + " " + Words.span(seconds.getAsDouble()) + " after the pour",
-          "at most two years after it",
+          what + " " + Words.span(Math.abs(s)) + (s < 0 ? " before the pour" : " after the pour"),
+          s < 0 ? "the time of the pour or later" : "at most two years after it",
           "check this time and poured_at");
       return OptionalDouble.empty();
     }

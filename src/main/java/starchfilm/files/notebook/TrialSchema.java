@@ -1,15 +1,18 @@
 package starchfilm.files.notebook;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import static starchfilm.files.json.Located.object;
+
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedWriter;
 
 /** The JSON Schema (2020-12) of a trial file, made from its {@link TrialField}s. */
 public final class TrialSchema {
-  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final String NOT_BLANK = "\\S";
   private static final String DATE_TIME =
       "\\d{4}-\\d{1,2}-\\d{1,2}[T ]\\s*\\d{1,2}:\\d{2}(:\\d{2}(\\.\\d{1,9})?)?(Z|[+-]\\d{2}:?\\d{2})?";
@@ -23,98 +26,97 @@ public final class TrialSchema {
    * @return JSON text
    */
   public static String text() {
-    ObjectNode schema = JSON.objectNode();
-    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    schema.put("$id", "urn:starchfilm:trial-schema:2");
-    schema.setAll(of(TrialField.TRIAL));
-    return schema.toPrettyString() + "\n";
+    return LocatedWriter.lines(
+        of(
+            object()
+                .with("$schema", "https://json-schema.org/draft/2020-12/schema")
+                .with("$id", "urn:starchfilm:trial-schema:2"),
+            TrialField.TRIAL));
   }
 
-  private static ObjectNode of(TrialField field) {
-    ObjectNode schema = JSON.objectNode();
-    schema.put("description", field.sentence());
-    if (field.many()) {
-      ObjectNode list = JSON.objectNode().put("type", "array");
-      if (field.required()) {
-        list.put("minItems", 1);
-      }
-      list.set("items", one(field));
-      return schema.setAll(anyOf(list, one(field)));
+  private static ObjectValue of(ObjectValue schema, TrialField field) {
+    ObjectValue described = schema.with("description", field.sentence());
+    if (!field.many()) {
+      return one(described, field);
     }
-    return schema.setAll(one(field));
+    ObjectValue list =
+        object()
+            .with("type", "array")
+            .with("minItems", field.required() ? Optional.of(number(1)) : Optional.empty())
+            .with("items", one(object(), field));
+    return anyOf(described, list, one(object(), field));
   }
 
-  private static ObjectNode one(TrialField field) {
-    ObjectNode schema = JSON.objectNode();
+  private static ObjectValue one(ObjectValue schema, TrialField field) {
     return switch (field.kind()) {
-      case WORDS -> words(field, NOT_BLANK);
-      case CLOCK -> words(field, "^\\s*(\\d{4}-\\d{2}-\\d{2}|" + DATE_TIME + ")\\s*$");
-      case MOMENT -> words(field, "^\\s*(" + SPAN + "|" + DATE_TIME + ")\\s*$");
-      case DAYTIME -> words(field, "^\\s*([01]\\d|2[0-3]):[0-5]\\d(:[0-5]\\d)?\\s*$");
-      case FLAG -> schema.put("type", "boolean");
-      case CHOICE -> {
-        field.choices().forEach(schema.putArray("enum")::add);
-        yield schema;
-      }
-      case NUMBER -> anyOf(number(field, "number"), typed());
-      case COUNT -> number(field, "integer");
+      case WORDS -> words(schema, field, NOT_BLANK);
+      case CLOCK -> words(schema, field, "^\\s*(\\d{4}-\\d{2}-\\d{2}|" + DATE_TIME + ")\\s*$");
+      case MOMENT -> words(schema, field, "^\\s*(" + SPAN + "|" + DATE_TIME + ")\\s*$");
+      case DAYTIME -> words(schema, field, "^\\s*([01]\\d|2[0-3]):[0-5]\\d(:[0-5]\\d)?\\s*$");
+      case FLAG -> schema.with("type", "boolean");
+      case CHOICE -> schema.with("enum", texts(field.choices()));
+      case NUMBER -> anyOf(schema, number(object(), field, "number"), typed());
+      case COUNT -> number(schema, field, "integer");
       case AMOUNT ->
           anyOf(
-              number(field, "number"),
-              JSON.objectNode().put("const", TrialFieldTable.UNKNOWN),
-              section(field.range()),
+              schema,
+              number(object(), field, "number"),
+              object().with("const", TrialFieldTable.UNKNOWN),
+              section(object(), field.range()),
               typed());
-      case SECTION -> section(field);
+      case SECTION -> section(schema, field);
     };
   }
 
-  private static ObjectNode anyOf(ObjectNode... either) {
-    return JSON.objectNode().set("anyOf", JSON.arrayNode().addAll(List.of(either)));
+  private static ObjectValue anyOf(ObjectValue schema, ObjectValue... either) {
+    return schema.with("anyOf", Located.list(List.of(either)));
+  }
+
+  private static ListValue texts(List<String> texts) {
+    return Located.list(texts.stream().map(Located::text).toList());
   }
 
   /** An amount with its unit, as people type it. */
-  private static ObjectNode typed() {
-    return JSON.objectNode().put("type", "string").put("pattern", "\\d.*[^\\d\\s.,]");
+  private static ObjectValue typed() {
+    return object().with("type", "string").with("pattern", "\\d.*[^\\d\\s.,]");
   }
 
-  private static ObjectNode words(TrialField field, String pattern) {
-    return JSON.objectNode()
-        .put("type", "string")
-        .put("pattern", pattern)
-        .put("maxLength", field.longest());
+  private static ObjectValue words(ObjectValue schema, TrialField field, String pattern) {
+    return schema
+        .with("type", "string")
+        .with("pattern", pattern)
+        .with("maxLength", number(field.longest()));
   }
 
-  private static ObjectNode number(TrialField field, String type) {
+  private static ObjectValue number(ObjectValue schema, TrialField field, String type) {
     Allowed allowed = field.allowed().orElseThrow();
-    ObjectNode number = JSON.objectNode().put("type", type);
-    if (!allowed.percentOnly()) {
-      number.set(allowed.minExcluded() ? "exclusiveMinimum" : "minimum", plain(allowed.min()));
-      return number.set("maximum", plain(allowed.max()));
-    }
-    // None, or more than a fraction typed for per cent could be.
-    ArrayNode either = number.putArray("anyOf");
-    either.addObject().put("const", 0);
-    either.addObject().put("exclusiveMinimum", 1).set("maximum", plain(allowed.max()));
-    return number;
+    ObjectValue number = schema.with("type", type);
+    Located most = number(allowed.max());
+    return allowed.percentOnly()
+        // None, or more than a fraction typed for per cent could be.
+        ? anyOf(
+            number,
+            object().with("const", number(0)),
+            object().with("exclusiveMinimum", number(1)).with("maximum", most))
+        : number
+            .with(allowed.minExcluded() ? "exclusiveMinimum" : "minimum", number(allowed.min()))
+            .with("maximum", most);
   }
 
-  private static JsonNode plain(double value) {
-    return JSON.numberNode(new java.math.BigDecimal(Allowed.plain(value)));
+  private static Located number(double value) {
+    return Located.number(new BigDecimal(Allowed.plain(value)));
   }
 
-  private static ObjectNode section(TrialField field) {
-    ObjectNode section = JSON.objectNode().put("type", "object");
-    ObjectNode properties = section.putObject("properties");
-    ArrayNode required = JSON.arrayNode();
+  private static ObjectValue section(ObjectValue schema, TrialField field) {
+    ObjectValue properties = object();
     for (TrialField each : field.fields().values()) {
-      properties.set(each.key(), of(each));
-      if (each.required()) {
-        required.add(each.key());
-      }
+      properties = properties.with(each.key(), of(object(), each));
     }
-    if (!required.isEmpty()) {
-      section.set("required", required);
-    }
-    return section;
+    List<String> required =
+        field.fields().values().stream().filter(TrialField::required).map(TrialField::key).toList();
+    return schema
+        .with("type", "object")
+        .with("properties", properties)
+        .with("required", required.isEmpty() ? Optional.empty() : Optional.of(texts(required)));
   }
 }
