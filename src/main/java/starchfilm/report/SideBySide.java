@@ -15,9 +15,12 @@ import starchfilm.report.words.Anchor;
  * The head table: what the trials share, said once, and what differs, side by side.
  *
  * @param same what is the same in every trial; everything, where there is only one trial
+ * @param sections what was done, what is expected and what came of it, as far as there is any
+ * @param more amounts and further figures
  * @param blocks the trials, a few columns at a time
  */
-record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
+record SideBySide(
+    List<ComparedAttribute> same, List<Section> sections, Section more, List<Block> blocks) {
   /** Columns that fit an A4 page. */
   static final int COLUMNS = 6;
 
@@ -55,20 +58,19 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
    *
    * @param look class of the rows
    */
-  record Section(String heading, String look, List<ComparedRow> rows) {
-    private Section cut(int from, int to, boolean drawn) {
-      return new Section(
-          heading, look, rows.stream().map(row -> row.cut(from, to, drawn)).toList());
-    }
-  }
+  record Section(String heading, String look, List<ComparedRow> rows) {}
 
   /**
    * Some trials side by side.
    *
-   * @param sections what was done, what is expected and what came of it, as far as there is any
-   * @param more amounts and further figures
+   * @param drawn whether figures stand in the cells; those of hundreds weigh more than the words
    */
-  record Block(List<Head> heads, List<Section> sections, Section more) {
+  record Block(List<Head> heads, boolean drawn) {
+    /** Its columns of a row. */
+    public List<ComparedCell> cells(ComparedRow row) {
+      return row.cells().subList(first() - 1, last());
+    }
+
     /**
      * The number of its first trial.
      *
@@ -89,16 +91,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
   }
 
   /** A row. */
-  record ComparedRow(String label, List<ComparedCell> cells) {
-    /** Some columns; hundreds of them go without drawings, which weigh more than the words. */
-    private ComparedRow cut(int from, int to, boolean drawn) {
-      return new ComparedRow(
-          label,
-          cells.subList(from, to).stream()
-              .map(cell -> drawn ? cell : cell.withoutFigure())
-              .toList());
-    }
-  }
+  record ComparedRow(String label, List<ComparedCell> cells) {}
 
   /**
    * A cell.
@@ -116,10 +109,6 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
 
     static ComparedCell drawn(String text, String small, Strip strip) {
       return new ComparedCell(text, small, false, "", Optional.of(strip));
-    }
-
-    ComparedCell withoutFigure() {
-      return new ComparedCell(text, small, changed, "", Optional.empty());
     }
   }
 
@@ -150,7 +139,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
                 new Section("What came of it", "happened", compared.happened()))
             .filter(section -> !section.rows().isEmpty())
             .toList();
-    return new SideBySide(same, blocks(trials, sections, new Section("", "done", more), around));
+    return new SideBySide(same, sections, new Section("", "done", more), blocks(trials, around));
   }
 
   /**
@@ -201,8 +190,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
     return new ComparedRow(row.get(0).label(), cells);
   }
 
-  private static List<Block> blocks(
-      List<TrialForecast> trials, List<Section> sections, Section more, Around around) {
+  private static List<Block> blocks(List<TrialForecast> trials, Around around) {
     List<Block> blocks = new ArrayList<>();
     // Even pieces: nine trials are better read as five and four than as six and three.
     int beside = firstBeside(trials.size());
@@ -210,9 +198,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
     int columns = (trials.size() - beside + pieces - 1) / pieces;
     int apart = ComparisonPage.firstApart(trials.size());
     for (int from = beside; from < trials.size(); from += columns) {
-      int first = from;
       int to = Math.min(from + columns, trials.size());
-      boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();
       for (int i = from; i < to; i++) {
         String address = around.address(i);
@@ -226,11 +212,7 @@ record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
                 i == around.base() && trials.size() > 1,
                 from(trials, i)));
       }
-      blocks.add(
-          new Block(
-              heads,
-              sections.stream().map(section -> section.cut(first, to, drawn)).toList(),
-              more.cut(from, to, drawn)));
+      blocks.add(new Block(heads, to > apart));
     }
     return blocks;
   }
