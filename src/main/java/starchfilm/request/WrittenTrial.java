@@ -101,7 +101,9 @@ final class WrittenTrial {
 
   private void tellEach(Trial trial) {
     in.remark(
-        "%s of paste is taken as what lies on each of the %d plates."
+        """
+        %s of paste is taken as what lies on each of the %d plates; if it lies on all of them \
+        together, divide it by their number."""
             .formatted(in.word("trial.poured-mass"), trial.plates()));
   }
 
