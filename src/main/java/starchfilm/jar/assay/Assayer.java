@@ -88,7 +88,7 @@ public final class Assayer {
                   + " was recovered.")
               .formatted(Figures.percent(labelFraction), percent(alone, "")));
     }
-    if (labelFraction < alone.low() || labelFraction > alone.high()) {
+    if (labelFraction > alone.high()) {
       jar.say(
           "The label says %s %% glycerol, the reading %s: the jar has taken up water."
               .formatted(Figures.percent(labelFraction), percent(alone, "")));
@@ -152,14 +152,6 @@ public final class Assayer {
    */
   public Assay recovered(RecoveryLog log, Optional<JarReading> reading) {
     RecoveryBalance balance = RecoveryBalance.of(log);
-    Estimate stays = balance.saltKg().plus(balance.soapKg()).plus(balance.fattyAcidKg());
-    Refusal.unless(
-        stays.value() < log.jarKg().value(),
-        "what the jar holds",
-        Figures.grams(log.jarKg().value()) + " g",
-        "more than the "
-            + Figures.grams(stays.value())
-            + " g salt, soap and fatty acid that must be in it; weigh the jar's content again");
     JarPrior record = JarPrior.recovered(balance, balance.alcoholLeft().mostKg());
     Jar jar = new Jar(log.jarKg(), GlycerolOrigin.RECOVERED, record, reading);
     jar.recovery = Optional.of(balance);

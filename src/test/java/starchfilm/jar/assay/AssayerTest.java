@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.LaterAddition;
+import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.material.ingredient.Hoyt1934;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
@@ -18,6 +20,7 @@ import starchfilm.numerics.evidence.Estimate;
 /** Three ways into an assay, what they say and what they refuse. */
 class AssayerTest {
   private static final Estimate ROOM = new Estimate(293.15, 0.5);
+  private static final Estimate EXACT_ROOM = Estimate.exact(293.15);
   private static final Estimate HALF_KILO = new Estimate(0.5, 0.001);
   private static final Estimate NONE = Estimate.exact(0);
   private final Assayer assayer = new Assayer();
@@ -140,9 +143,7 @@ class AssayerTest {
   }
 
   @Test
-  void refusesAnEmptyJarAndAnEmptyLabel() {
-    assertThrows(
-        IllegalArgumentException.class, () -> assayer.bought(NONE, 0.99, Optional.empty()));
+  void refusesAnEmptyLabel() {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
@@ -291,6 +292,145 @@ class AssayerTest {
     assertThat(0.0625 * most / (1 + most + 0.0625 * most)).isCloseTo(0.02, within(1e-12));
     assertThat(advice.mostUsable().getAsDouble()).isGreaterThan(most);
     assertThat(SaltAdvice.of(0.01).mostUnnoticed()).isEmpty();
+  }
+
+  private static final String WATER = "Water in the jar does no harm: .*";
+  private static final String RANGE = " \\([\\d.]+ to [\\d.]+\\)";
+
+  /** At 80 % and 20 °C; by hand in JarPartsTest. */
+  private static final String MOVES =
+      "Each 1 % of salt makes this reading show 2.8 % more glycerol, each 1 % of soap or fatty acid"
+          + " 1.2 % less glycerol, each 1 % of alcohol 2.3 % less glycerol; all three are allowed"
+          + " for in the range.";
+
+  private static void says(Assay assay, String... patterns) {
+    assertThat(assay.remarks()).hasSameSizeAs(patterns);
+    for (int i = 0; i < patterns.length; i++) {
+      assertThat(assay.remarks().get(i)).matches(patterns[i]);
+    }
+  }
+
+  /** A label is good to half a per cent: what lies within has taken up no water. */
+  @Test
+  void aLabelIsHeldAgainstTheReading() {
+    says(assayer.bought(HALF_KILO, 1, Optional.empty()), "An opened jar takes up water .*");
+    says(
+        assayer.bought(HALF_KILO, 0.995, Optional.of(density(0.85, 1))),
+        "The label says 99.5 % glycerol, the reading 85 %"
+            + RANGE
+            + ": the jar has taken up water.",
+        WATER);
+    JarReading sharp = new DensityReading(density(0.854, 0.1).densityKgPerM3(), EXACT_ROOM);
+    says(assayer.bought(HALF_KILO, 0.85, Optional.of(sharp)), WATER);
+    assertThat(assayer.bought(HALF_KILO, 0.90, Optional.of(density(0.97, 1))).withheld())
+        .hasValueSatisfying(
+            why ->
+                assertThat(why)
+                    .matches(
+                        "The label says 90 % glycerol, but the reading alone means 97 %"
+                            + RANGE
+                            + ", and a bought jar holds no more than its label says\\. .*"));
+    for (double none : new double[] {0.19, 1.01}) {
+      assertThat(
+              assertThrows(
+                  IllegalArgumentException.class,
+                  () -> assayer.bought(HALF_KILO, none, Optional.empty())))
+          .hasMessageContaining("given, allowed 20 to 100 %");
+    }
+    assertThat(in(assayer.bought(HALF_KILO, 0.2, Optional.empty())).glycerol().middle())
+        .isCloseTo(0.2, within(1e-3));
+  }
+
+  @Test
+  void whatIsAssumedOfAReadJarIsSaid() {
+    JarReading reading = density(0.8, 1);
+    Optional<Estimate> unknown = Optional.empty();
+    says(assayer.measured(HALF_KILO, reading, unknown, GlycerolOrigin.BOUGHT), WATER);
+    String assumed =
+        "Salt and soap are unknown: assumed 0 to 6 %, up to half of it soap, and 0 to 5 % alcohol"
+            + " \\(judged\\).";
+    Assay recovered = assayer.measured(HALF_KILO, reading, unknown, GlycerolOrigin.RECOVERED);
+    says(recovered, assumed, MOVES, WATER);
+    assertThat(recovered.sources())
+        .contains(reading.source(), SaltAdvice.SOURCE)
+        .anyMatch(source -> source.citation().contains("JCGM 101:2008"));
+    says(
+        assayer.measured(HALF_KILO, reading, unknown, GlycerolOrigin.UNKNOWN),
+        "The origin is unknown. If it was bought, the reading means 80 % glycerol"
+            + RANGE
+            + "; if it was recovered, 7[5-7].?\\d* %"
+            + RANGE
+            + ". The range above covers both; state the origin to narrow it.",
+        assumed,
+        MOVES,
+        WATER);
+    says(
+        assayer.measured(HALF_KILO, reading, Optional.of(NONE), GlycerolOrigin.UNKNOWN),
+        "The salt you gave is counted as salt, with 0 to 5 % alcohol assumed \\(judged\\).",
+        MOVES,
+        WATER);
+  }
+
+  /** A refractometer counts alcohol as water, so 4 % of salt leave 0.96 of what is read. */
+  @Test
+  void theSaltThatWasGivenIsSalt() {
+    double index = new Hoyt1934().index(0.8, 293.15) + 0.04 * 0.145;
+    JarReading reading = new RefractometerReading(new Estimate(index, 1e-4), EXACT_ROOM);
+    Assay assay =
+        assayer.measured(
+            HALF_KILO, reading, Optional.of(Estimate.exact(0.04)), GlycerolOrigin.RECOVERED);
+    assertThat(in(assay).glycerol().middle()).isCloseTo(0.96 * 0.8, within(0.003));
+    assertThat(in(assay).stays().middle()).isCloseTo(0.04, within(1e-9));
+  }
+
+  /** By hand in JarPosteriorPublishedTest: the oil bound 104 g, of which 70 to 98 % are left. */
+  @Test
+  void recordAndReadingAreToldBesideEachOther() {
+    RecoveryLog log = RecoveryLogs.sunflower(List.of());
+    Assay alone = assayer.recovered(log, Optional.empty());
+    assertThat(alone.remarks())
+        .containsSubsequence(
+            "Without a density or refractometer reading the glycerol is only as certain as the"
+                + " share that was recovered, 70 to 98 % (judged); a reading narrows it.",
+            "Methanol left: unknown, from none to 44 g; treat it as present.")
+        .anyMatch(said -> said.startsWith("The oil bound 104 g glycerol"));
+    assertThat(alone.sources().get(0)).isEqualTo(RecoveryBalance.SOURCE);
+    assertThat(alone.recovery()).isPresent();
+    Assay both = assayer.recovered(log, Optional.of(density(0.8, 1)));
+    assertThat(both.remarks())
+        .contains(MOVES)
+        .anyMatch(
+            said ->
+                said.matches(
+                    "The record alone means 8[3-5][\\d.]* g pure glycerol"
+                        + RANGE
+                        + ", the reading alone 9[\\d.]+ g"
+                        + RANGE
+                        + "; the figures shown satisfy both."));
+    // What cannot be glycerol bounds the alcohol.
+    assertThat(both.alcoholLeft().orElseThrow().mostKg())
+        .isLessThan(0.5 * alone.alcoholLeft().orElseThrow().mostKg());
+    assertThat(assayer.recovered(log, Optional.of(density(0.25, 1))).alcoholLeft())
+        .isEqualTo(alone.recovery().map(RecoveryBalance::alcoholLeft));
+  }
+
+  /** 70 % of the 104 g of the oil and its 5 g of salt do not go into 50 g. */
+  @Test
+  void refusesAJarTooLightForWhatIsInIt() {
+    RecoveryLog log = RecoveryLogs.sunflower(List.of());
+    for (double jarKg : new double[] {0.005, 0.050}) {
+      assertThat(
+              assertThrows(
+                  IllegalArgumentException.class,
+                  () -> assayer.recovered(withJar(log, jarKg), Optional.empty())))
+          .hasMessageStartingWith("what the jar holds: ")
+          .hasMessageContaining("weigh the jar's content again");
+    }
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class, () -> assayer.bought(NONE, 0.99, Optional.empty())))
+        .hasMessage(
+            "what the jar holds: 0 g given, allowed more than 0 g; weigh it without the jar");
   }
 
   private static JarContent in(Assay assay) {
