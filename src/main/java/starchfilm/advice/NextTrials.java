@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.casting.DryingPlace;
@@ -71,11 +70,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
         steps.stream().map(AdvisedStep::change).toList(),
         steps.stream().map(AdvisedStep::words).toList(),
         outlook.setup(),
-        steps.stream()
-            .filter(step -> step.waitUntilS().isPresent())
-            .map(AdvisedStep::waitUntilS)
-            .findFirst()
-            .orElse(OptionalDouble.empty()),
+        steps.stream().flatMapToDouble(step -> step.waitUntilS().stream()).findFirst(),
         against,
         aims,
         Expectation.of(new ForecastCache(forecast.trial(), knowledge), draws),

@@ -26,9 +26,9 @@ final class Doubts {
             i ->
                 doubted(
                     file,
-                    readings.timeS(i),
-                    readings.massKg(i),
-                    exactly(readings.massKg(i) - fit.residualsKg().getEntry(i)),
+                    readings.get(i).timeS(),
+                    readings.get(i).massKg(),
+                    exactly(readings.get(i).massKg() - fit.residualsKg().getEntry(i)),
                     fit.weights().getEntry(i)))
         .toList();
   }
@@ -106,9 +106,9 @@ final class Doubts {
     int step = -1;
     double most = 0;
     for (int i = FEWEST_ON_A_SIDE; i <= readings.count() - FEWEST_ON_A_SIDE; i++) {
-      double least = SIGMAS * Math.hypot(readings.sdKg(i - 1), readings.sdKg(i));
+      double least = SIGMAS * Math.hypot(readings.get(i - 1).sdKg(), readings.get(i).sdKg());
       double ratio =
-          (readings.massKg(i - 1) - readings.massKg(i))
+          (readings.get(i - 1).massKg() - readings.get(i).massKg())
               / Math.max(least, expected[i - 1] - expected[i]);
       if (ratio > most) {
         most = ratio;
@@ -123,7 +123,7 @@ final class Doubts {
     double[] expected = readings.expectedKg(fit.deviations().toArray());
     double offKg = 0;
     for (int i = step; i < readings.count(); i++) {
-      offKg += (readings.massKg(i) - expected[i]) / (readings.count() - step);
+      offKg += (readings.get(i).massKg() - expected[i]) / (readings.count() - step);
     }
     String words =
         """
@@ -131,10 +131,10 @@ final class Doubts {
         it another plate or tare? They are left out of the forecast; from there on the loss counts \
         once you confirm the first of them."""
             .formatted(
-                hours(readings.timeS(step)),
+                hours(readings.get(step).timeS()),
                 Math.round(Math.abs(offKg) * G_PER_KG),
                 offKg < 0 ? "lighter" : "heavier");
-    return new WeighingQuestion(words, hours(readings.timeS(step)));
+    return new WeighingQuestion(words, hours(readings.get(step).timeS()));
   }
 
   /** What is asked of a weighing that does not fit the others. */
@@ -144,7 +144,7 @@ final class Doubts {
         offKg < 0
             ? "is %s lighter than the others allow: was paste lost, or is it a slip of the pen?"
             : "is %s heavier than the others allow: was a lid on, or was it another plate?";
-    return untilConfirmed(what.formatted(grams(Math.abs(offKg))), readings.timeS(reading));
+    return untilConfirmed(what.formatted(grams(Math.abs(offKg))), readings.get(reading).timeS());
   }
 
   private static WeighingQuestion untilConfirmed(String what, double timeS) {

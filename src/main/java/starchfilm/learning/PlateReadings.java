@@ -39,26 +39,23 @@ final class PlateReadings {
 
   private final PlateSimulation simulation;
   private final Runnable requireWanted;
-  private final double[] timesS;
-  private final double[] massesKg;
-  private final double[] sdKg;
-  private final int[] levels;
-  private final boolean[] trusted;
+  private final List<FittedReading> readings;
   private final Map<List<Double>, Solved> lastCases =
       new LinkedHashMap<>(2 * KEPT_CASES, 0.75f, true);
   private double[] lastSlopesAt = new double[0];
   private double[][] lastSlopes = new double[0][];
 
-  /** What the scale would show in a case (kg), and the steps in time it was solved with. */
-  private static final class Solved {
-    private final double[] massesKg;
-    private final Steps steps;
+  /**
+   * A weighing as it is fitted.
+   *
+   * @param sdKg standard uncertainty of its mass, with what the model misses (kg)
+   * @param level which unknown level it stands on; {@link #KNOWN_LEVEL} for none
+   * @param trusted whether it counts in full however far it is off
+   */
+  record FittedReading(double timeS, double massKg, double sdKg, int level, boolean trusted) {}
 
-    Solved(double[] massesKg, Steps steps) {
-      this.massesKg = massesKg;
-      this.steps = steps;
-    }
-  }
+  /** What the scale would show in a case (kg), and the steps in time it was solved with. */
+  private record Solved(double[] massesKg, Steps steps) {}
 
   PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
     this(drying, weighings, Double.POSITIVE_INFINITY, false, requireWanted);
@@ -77,54 +74,40 @@ final class PlateReadings {
       boolean trustConfirmed,
       Runnable requireWanted) {
     this.requireWanted = requireWanted;
-    int count = weighings.size();
-    timesS = new double[count];
-    massesKg = new double[count];
-    sdKg = new double[count];
-    levels = new int[count];
-    trusted = new boolean[count];
     ModelMiss miss = ModelMiss.of(drying);
-    for (int i = 0; i < count; i++) {
-      Weighing weighing = weighings.get(i);
-      timesS[i] = weighing.timeS();
-      massesKg[i] = weighing.filmMassKg();
-      levels[i] = (weighing.tared() ? KNOWN_LEVEL : 1) + (weighing.timeS() < newLevelS ? 0 : 2);
-      trusted[i] = trustConfirmed && weighing.confirmed();
-      sdKg[i] = Math.hypot(weighing.massSdKg(), miss.sdKg(weighing.filmMassKg()));
-    }
-    simulation = new PlateSimulation(drying, timesS);
+    readings =
+        weighings.stream()
+            .map(
+                weighing ->
+                    new FittedReading(
+                        weighing.timeS(),
+                        weighing.filmMassKg(),
+                        Math.hypot(weighing.massSdKg(), miss.sdKg(weighing.filmMassKg())),
+                        (weighing.tared() ? KNOWN_LEVEL : 1)
+                            + (weighing.timeS() < newLevelS ? 0 : 2),
+                        trustConfirmed && weighing.confirmed()))
+            .toList();
+    simulation =
+        new PlateSimulation(drying, readings.stream().mapToDouble(FittedReading::timeS).toArray());
   }
 
   int count() {
-    return timesS.length;
+    return readings.size();
   }
 
   PlateSimulation simulation() {
     return simulation;
   }
 
-  double timeS(int reading) {
-    return timesS[reading];
-  }
-
-  double massKg(int reading) {
-    return massesKg[reading];
-  }
-
-  double sdKg(int reading) {
-    return sdKg[reading];
-  }
-
-  /** Whether a reading counts in full however far it is off. */
-  boolean isTrusted(int reading) {
-    return trusted[reading];
+  FittedReading get(int reading) {
+    return readings.get(reading);
   }
 
   /** What was noted less what the scale would show in a case (kg), unknown levels taken off. */
   double[] missesKg(double[] deviations, RealVector weights) {
     double[] misses = expectedKg(deviations).clone();
     for (int i = 0; i < misses.length; i++) {
-      misses[i] = massesKg[i] - misses[i];
+      misses[i] = get(i).massKg() - misses[i];
     }
     centre(misses, weights);
     return misses;
@@ -151,21 +134,21 @@ final class PlateReadings {
       double sum = 0;
       double of = 0;
       for (int i = 0; i < values.length; i++) {
-        if (levels[i] == level) {
-          double weight = weights.getEntry(i) / (sdKg[i] * sdKg[i]);
+        if (get(i).level() == level) {
+          double weight = weights.getEntry(i) / Math.pow(get(i).sdKg(), 2);
           sum += weight * values[i];
           of += weight;
         }
       }
       for (int i = 0; of > 0 && i < values.length; i++) {
-        values[i] -= levels[i] == level ? sum / of : 0;
+        values[i] -= get(i).level() == level ? sum / of : 0;
       }
     }
   }
 
   /** What the scale would show in a case (kg). */
   double[] expectedKg(double[] deviations) {
-    return solved(deviations).massesKg;
+    return solved(deviations).massesKg();
   }
 
   private Solved solved(double[] deviations) {
@@ -174,7 +157,7 @@ final class PlateReadings {
     if (known != null) {
       return known;
     }
-    double[] masses = new double[timesS.length];
+    double[] masses = new double[count()];
     requireWanted.run();
     Solved fresh = new Solved(masses, simulation.filmMassesKg(full(deviations), masses));
     lastCases.put(wanted, fresh);
@@ -205,19 +188,19 @@ final class PlateReadings {
   }
 
   private double[][] freshSlopes(double[] deviations) {
-    Steps steps = solved(deviations).steps;
+    Steps steps = solved(deviations).steps();
     // Read between the same steps in the same way as the moved cases are.
-    double[] here = new double[timesS.length];
+    double[] here = new double[count()];
     simulation.filmMassesKg(full(deviations), steps, here);
-    double[][] slopes = new double[timesS.length][VarianceShares.COUNT];
-    double[] there = new double[timesS.length];
+    double[][] slopes = new double[count()][VarianceShares.COUNT];
+    double[] there = new double[count()];
     for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
       double[] moved = deviations.clone();
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       requireWanted.run();
       simulation.filmMassesKg(full(moved), steps, there);
-      for (int reading = 0; reading < timesS.length; reading++) {
+      for (int reading = 0; reading < count(); reading++) {
         slopes[reading][factor] = (there[reading] - here[reading]) / step;
       }
     }

@@ -102,7 +102,7 @@ final class PlateSearch {
   private RealMatrix scales(RealVector weights) {
     return MatrixUtils.createRealDiagonalMatrix(
         IntStream.range(0, readings.count())
-            .mapToDouble(i -> Math.sqrt(weights.getEntry(i)) / readings.sdKg(i))
+            .mapToDouble(i -> Math.sqrt(weights.getEntry(i)) / readings.get(i).sdKg())
             .toArray());
   }
 
@@ -110,10 +110,10 @@ final class PlateSearch {
     double[] misses = readings.missesKg(deviations(z), before);
     RealVector weights = new ArrayRealVector(misses.length, 1);
     for (int i = 0; i < misses.length; i++) {
-      if (readings.isTrusted(i)) {
+      if (readings.get(i).trusted()) {
         continue;
       }
-      double r = Math.abs(misses[i]) / readings.sdKg(i);
+      double r = Math.abs(misses[i]) / readings.get(i).sdKg();
       weights.setEntry(
           i,
           huber

@@ -324,12 +324,13 @@ class LearningPartsTest {
     double off = 0;
     double of = 0;
     for (int i = 0; i < 3; i++) {
-      double weight = weights.getEntry(i) / Math.pow(readings.sdKg(i), 2);
-      off += weight * (readings.massKg(i) - expected[i]);
+      double weight = weights.getEntry(i) / Math.pow(readings.get(i).sdKg(), 2);
+      off += weight * (readings.get(i).massKg() - expected[i]);
       of += weight;
     }
     for (int i = 0; i < 3; i++) {
-      assertThat(misses[i]).isCloseTo(readings.massKg(i) - expected[i] - off / of, within(1e-12));
+      assertThat(misses[i])
+          .isCloseTo(readings.get(i).massKg() - expected[i] - off / of, within(1e-12));
     }
     assertThat(misses[3]).isCloseTo(0.050 - expected[3], within(1e-12));
     // A tare of their own for those from 7,200 s on: two levels, each without a mean.

@@ -1,7 +1,5 @@
 package starchfilm.material.ingredient;
 
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
-
 import starchfilm.numerics.evidence.ValidRange;
 
 /**
@@ -21,14 +19,5 @@ public record CookGuide(
         new ValidRange("time at the top temperature", minutesFrom, minutesTo, "min"),
         true,
         remark);
-  }
-
-  /**
-   * The middle of the top temperatures.
-   *
-   * @return temperature (K)
-   */
-  public double topTemperatureK() {
-    return (topCelsius.min() + topCelsius.max()) / 2 + ZERO_CELSIUS_K;
   }
 }
