@@ -145,7 +145,7 @@ enum AdviceFigure {
       Figures::brief),
   DRY_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.DRY_THROUGH, "dry through")),
   PEELABLE_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.PEELABLE, "peelable")),
-  /** Of a plate that dries within an ordinary time, how much sooner it was looked at. */
+  /** How much too soon a plate was looked at that dries within an ordinary time. */
   IMPATIENCE(AdviceFigure::impatience, PERCENT::brief),
   FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Spans::of),
   TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Figures::brief),
@@ -180,7 +180,9 @@ enum AdviceFigure {
   private static final Set<StarchKind> CLEAR =
       EnumSet.of(StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.WAXY_CORN);
 
-  /** Where the middle case is ready after so much of the time, 9 in 10 plates are. */
+  /**
+   * Share of the time: where the middle case is ready by then, 9 in 10 plates are ready in time.
+   */
   private static final double SURELY = 0.68;
 
   private static final double ORDINARY_DRYING_S = 2.5 * DAY_S;

@@ -21,7 +21,7 @@ import starchfilm.material.recipe.Recipe;
  * @param words the change in a clause, such as {@code wet thickness 3.2 → 2.4 mm}
  */
 record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, String words) {
-  /** Where the middle case is done after so much of the time, 9 in 10 plates are. */
+  /** Share of the time: where the middle case is done by then, 9 in 10 plates are done in time. */
   private static final double SURELY = 0.68;
 
   /** The steps of a change that are worth trying against a fault. */

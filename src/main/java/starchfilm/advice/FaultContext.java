@@ -43,7 +43,7 @@ record FaultContext(
         forecast.trial(), none, forecast.drying(), outlook, OptionalDouble.empty());
   }
 
-  /** As noted; else the last time the plate was in somebody's hands, if that is known. */
+  /** When the fault was seen, as noted; else when the plate was last handled, if that is known. */
   private static OptionalDouble seenAtS(Trial trial, ObservedFault fault) {
     return fault.seenAtS().isPresent()
         ? fault.seenAtS()

@@ -85,7 +85,7 @@ record PutRight(Casting setup, String words) {
         "in a room of " + CELSIUS.brief(kelvin) + " and " + PERCENT.brief(humidity));
   }
 
-  /** The same film in air of 50 %, on the plate and in use. */
+  /** The film in air of 50 %, on the plate and in use. */
   static Optional<PutRight> middlingAir(FaultContext scene) {
     AirState air = scene.meanAir();
     Use use = scene.setup().use();

@@ -91,47 +91,47 @@ public record Casting(
     return pour.plates() * pouredKg();
   }
 
-  /** The same of another paste. */
+  /** The same casting of another paste. */
   public Casting with(Paste other) {
     return new Casting(other, cook, plate, pour, faces, place, use);
   }
 
-  /** The same of another paste, known as well as before. */
+  /** The same casting of another paste, known as well as before. */
   public Casting with(Composition other) {
     return with(paste.with(other));
   }
 
-  /** The same after another cook; the paste stays as it is. */
+  /** The same casting after another cook; the paste stays as it is. */
   public Casting with(Cook other) {
     return new Casting(paste, other, plate, pour, faces, place, use);
   }
 
-  /** The same on another plate. */
+  /** The same casting on another plate. */
   public Casting with(Plate other) {
     return new Casting(paste, cook, other, pour, faces, place, use);
   }
 
-  /** The same poured otherwise. */
+  /** The same casting with another pour. */
   public Casting with(Pour other) {
     return new Casting(paste, cook, plate, other, faces, place, use);
   }
 
-  /** The same turned or moved to a rack at other times. */
+  /** The same casting turned or moved to a rack at other times. */
   public Casting with(List<FaceChange> other) {
     return new Casting(paste, cook, plate, pour, other, place, use);
   }
 
-  /** The same dried elsewhere. */
+  /** The same casting dried in another place. */
   public Casting with(DryingPlace other) {
     return new Casting(paste, cook, plate, pour, faces, other, use);
   }
 
-  /** The same used elsewhere. */
+  /** The same casting used in other air. */
   public Casting with(Use other) {
     return new Casting(paste, cook, plate, pour, faces, place, other);
   }
 
-  /** The same poured to another wet thickness (m), known as well as before. */
+  /** The same casting poured to another wet thickness (m), known as well as before. */
   public Casting pouredTo(double wetThicknessM) {
     return with(pour.to(wetThicknessM));
   }

@@ -111,7 +111,7 @@ public record Plate(
     return new Plate(material, side, side, thicknessM, rimHeightM, Outline.FREE);
   }
 
-  /** The same of another material. */
+  /** A plate of the same size of another material. */
   public Plate of(PlateMaterial other) {
     return new Plate(other, lengthM, widthM, thicknessM, rimHeightM, outline);
   }

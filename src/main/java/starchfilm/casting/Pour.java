@@ -47,7 +47,7 @@ public record Pour(
     this(wetThicknessM, unevenness, pasteTemperatureK, Optional.empty(), 1);
   }
 
-  /** The same to another wet thickness (m), known as well as before. */
+  /** The same pour to another wet thickness (m), known as well as before. */
   public Pour to(double otherM) {
     double factor = otherM / wetThicknessM.value();
     return new Pour(
@@ -59,12 +59,12 @@ public record Pour(
         plates);
   }
 
-  /** The same with another unevenness (ratio), known as well as before. */
+  /** The same pour with another unevenness (ratio), known as well as before. */
   public Pour withUnevenness(double other) {
     return new Pour(wetThicknessM, other, unevennessSdOfLog, pasteTemperatureK, weighedKg, plates);
   }
 
-  /** The same with the paste at another temperature (K). */
+  /** The same pour with the paste at another temperature (K). */
   public Pour withPasteTemperature(double otherK) {
     return new Pour(wetThicknessM, unevenness, unevennessSdOfLog, otherK, weighedKg, plates);
   }

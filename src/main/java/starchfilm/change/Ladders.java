@@ -20,7 +20,7 @@ final class Ladders {
 
   private static final double COOK_STEP_K = 1;
 
-  /** Of the upper end of what people cast at, and of the critical concentration (judged). */
+  /** Share of the upper end of what people cast at, and of the critical concentration (judged). */
   private static final double WELL_WITHIN_CAST_RANGE = 0.8;
 
   private static final double CLEAR_OF_SETTLING = 1.2;

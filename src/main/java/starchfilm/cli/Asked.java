@@ -80,7 +80,7 @@ record Asked(
     return entries.words(field).stream().map(typed -> path(field, typed)).toList();
   }
 
-  /** The same of a field that is known. */
+  /** A file name typed for a field. */
   static Path path(Field field, String typed) {
     try {
       return Path.of(typed);

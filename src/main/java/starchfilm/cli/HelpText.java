@@ -35,7 +35,7 @@ record HelpText(List<String> heads, List<String> lines) {
     return List.copyOf(all);
   }
 
-  /** Of every command, in the order of the program's help. */
+  /** The help of every command, in the order of the program's help. */
   static List<HelpText> all() {
     return ALL;
   }

@@ -39,7 +39,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
     }
   }
 
-  /** Those of a section; a field that only pages have is none. */
+  /** The options of a section; a field that only pages have is none. */
   private static List<OptionSpec> options(FieldSection section) {
     return section.fields().stream()
         .filter(field -> !field.option().isEmpty())

@@ -27,7 +27,7 @@ final class Results {
     return to(key, asked.word(key), kind);
   }
 
-  /** The same where another place was chosen for it. */
+  /** Sends a result to another place than its option names. */
   Results to(String key, Optional<String> typed, OutputKind kind) {
     typed.ifPresent(place -> files.put(key, OutputFile.of(asked, Field.of(key), place, kind)));
     List<String> there =
@@ -70,7 +70,7 @@ final class Results {
     print(answer.lines());
   }
 
-  /** Where it is said what was done beside. */
+  /** The printer of remarks: standard output, or standard error where a result goes there. */
   PlainPrinter remarks() {
     return areOnStandardOutput() ? asked.err() : asked.out();
   }

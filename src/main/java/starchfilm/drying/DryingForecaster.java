@@ -188,7 +188,7 @@ public final class DryingForecaster {
     return ofThisPlate ? factors : CastingUncertainty.addedTo(factors, prepared, middle);
   }
 
-  /** Of a plate that its weighings have told of, as few as its range needs. */
+  /** The cases to solve; of a plate that its weighings have told of, as few as its range needs. */
   private ParameterSample[] draws(LikelyCases likely) {
     return likely.draws(ofThisPlate && likely.isNarrow() ? Math.min(FEWEST_DRAWS, draws) : draws);
   }

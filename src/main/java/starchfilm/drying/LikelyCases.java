@@ -39,7 +39,7 @@ final class LikelyCases {
     return new LikelyCases(model, known ? slopes : new double[0]);
   }
 
-  /** As many of them as are asked for. */
+  /** As many likely cases as are asked for. */
   ParameterSample[] draws(int count) {
     return slopes.length == 0 ? model.draws(count) : model.draws(count, slopes);
   }

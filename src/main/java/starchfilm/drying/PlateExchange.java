@@ -72,7 +72,7 @@ final class PlateExchange implements FaceExchange {
   static final ValidRange SPEED =
       new ValidRange("air speed", STILLEST_M_PER_S, DryingLimits.AIR_SPEED.max(), "m/s");
 
-  /** So many rounds find the steady temperature to less than 1e-6 K. */
+  /** Rounds that find the steady temperature to less than 1e-6 K. */
   private static final int STEADY_ROUNDS = 10;
 
   private static final WagnerPruss1993 SATURATION = new WagnerPruss1993();
@@ -208,14 +208,9 @@ final class PlateExchange implements FaceExchange {
         benchFactor * (BENCH_W_PER_M2K + kept * (KEPT_BENCH_W_PER_M2K - BENCH_W_PER_M2K));
   }
 
-  /** The activity at the lower face; a closed one exchanges nothing and is not looked up. */
-  private double lowerActivity(double moisture, double temperatureK) {
-    return open.lower() ? isotherm.activity(moisture / held(temperatureK)) : Double.NaN;
-  }
-
-  /** The activity at the upper face likewise. */
-  private double upperActivity(double moisture, double temperatureK) {
-    return open.upper() ? isotherm.activity(moisture / held(temperatureK)) : Double.NaN;
+  /** The activity at a face; at a closed one nothing is exchanged and nothing looked up. */
+  private double activity(boolean isOpen, double moisture, double temperatureK) {
+    return isOpen ? isotherm.activity(moisture / held(temperatureK)) : Double.NaN;
   }
 
   private double activitySlope(double moisture, double temperatureK) {
@@ -238,8 +233,8 @@ final class PlateExchange implements FaceExchange {
     if (!constantRoom) {
       setAir(timeS);
     }
-    lowerActivity = lowerActivity(lower, temperatureK);
-    upperActivity = upperActivity(upper, temperatureK);
+    lowerActivity = activity(open.lower(), lower, temperatureK);
+    upperActivity = activity(open.upper(), upper, temperatureK);
     exchange(lowerActivity, upperActivity, mean, temperatureK);
   }
 
@@ -282,7 +277,11 @@ final class PlateExchange implements FaceExchange {
     double upperOutflowHere = upperOutflow;
     double borderRateHere = borderRate;
     double warmerK = temperatureK + TEMPERATURE_STEP_K;
-    exchange(lowerActivity(lower, warmerK), upperActivity(upper, warmerK), mean, warmerK);
+    exchange(
+        activity(open.lower(), lower, warmerK),
+        activity(open.upper(), upper, warmerK),
+        mean,
+        warmerK);
     keep(Argument.BORDER);
     if (open.lower()) {
       exchange(lowerActivity - ACTIVITY_STEP, upperActivity, mean, temperatureK);

@@ -74,7 +74,7 @@ public enum FilmCaution {
           "less than a tenth of the amylopectin's length left: recalled rate of acid hydrolysis,"
               + " threshold judged",
           Check.JUDGED)),
-  /** Kept so damp that the dry film itself moulds. */
+  /** The film is kept so damp that it moulds even when dry. */
   MOULDS_IN_USE(
       it -> it.film().relativeHumidity() > 0.75,
       new Source(

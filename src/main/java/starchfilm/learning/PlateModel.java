@@ -92,7 +92,7 @@ final class PlateModel {
     return new Normal(known.mean(), MatrixUtils.createRealDiagonalMatrix(ownVariances));
   }
 
-  /** As the forecast takes it. */
+  /** The distribution of the parameters as a forecast takes it. */
   ParameterDistribution model(Normal known) {
     return known.model(unfittedVariances);
   }

@@ -43,7 +43,7 @@ public final class Workshop implements TrialKnowledge {
   /** The file what was learnt is kept in. */
   public static final String FILE_NAME = NotebookReader.WORKSHOP_FILE;
 
-  /** So many plates of a pour tell of its air and paste nearly what all would; judged. */
+  /** How many plates of a pour tell of its air and paste nearly what all would; judged. */
   private static final int MOST_SIBLINGS = 3;
 
   private final Path folder;

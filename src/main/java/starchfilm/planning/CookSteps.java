@@ -48,12 +48,12 @@ public record CookSteps(
         .orElseThrow();
   }
 
-  /** The same held for another time (s). */
+  /** The same cook held for another time (s). */
   CookSteps heldFor(double seconds) {
     return as(topCelsius, at(seconds / MINUTE_S, holdMinutes));
   }
 
-  /** The same at the time and temperature that somebody wrote. */
+  /** The same cook at the time and temperature that somebody wrote. */
   CookSteps as(Cook cook) {
     return as(
         at(cook.topTemperatureK().value() - ZERO_CELSIUS_K, topCelsius),

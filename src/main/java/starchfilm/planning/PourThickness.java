@@ -18,9 +18,9 @@ public record PourThickness(
   public enum DateReach {
     /** This thickness just meets it. */
     FOUND,
-    /** Not even 0.1 mm does; the figures are of that. */
+    /** Not even a pour of 0.1 mm meets it; the figures are those of such a pour. */
     TOO_SOON,
-    /** Even 25 mm does; the figures are of that. */
+    /** Even a pour of 25 mm meets it; the figures are those of such a pour. */
     ANY
   }
 }

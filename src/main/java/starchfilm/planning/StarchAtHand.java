@@ -41,7 +41,7 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
     return massKg.orElse(Double.POSITIVE_INFINITY) * (1 - moistureFraction.value());
   }
 
-  /** So many times as much; without end where that is infinite. */
+  /** The same starch, multiplied; unlimited where the factor is infinite. */
   StarchAtHand times(double factor) {
     return new StarchAtHand(
         kind,

@@ -61,7 +61,7 @@ public record Wish(
         : USUALLY_THICKEST_M;
   }
 
-  /** The same wish without its feel and its numbers but for the thickness, and another feel. */
+  /** A wish for another feel and the same thickness, without numbers of strength and stretch. */
   Wish feeling(Feel other) {
     return new Wish(
         Optional.of(other), OptionalDouble.empty(), OptionalDouble.empty(), dryThicknessM);

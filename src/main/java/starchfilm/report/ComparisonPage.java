@@ -42,7 +42,7 @@ record ComparisonPage(
   /** More trials than this do not fit one figure. */
   private static final int DRAWN_UP_TO = 12;
 
-  /** Of more trials than this only the last have a part of their own. */
+  /** Up to this many trials have a part of their own; of more only the last. */
   private static final int APART_UP_TO = 50;
 
   private static final List<String> NUMBERS =

@@ -18,10 +18,10 @@ import starchfilm.report.words.PlainWords;
 record DryingScale(TimeScale time) {
   private static final int AXIS_TICKS = 12;
 
-  /** Where every plate is ready as it is poured, the axis shows this much (s). */
+  /** What the axis shows where every plate is ready as it is poured (s). */
   private static final double SHORTEST_S = HOUR_S;
 
-  /** Where nothing dries, the axis shows this much (s). */
+  /** What the axis shows where nothing dries (s). */
   private static final double NOTHING_DRIES_S = 10 * DAY_S;
 
   /** The scale on which all trials have room. */

@@ -65,7 +65,7 @@ public enum FilmFigure {
       ReaderUnit.PERMEABILITY,
       logarithmic(1, 1_000));
 
-  /** Those that a maker can measure, which are also told first. */
+  /** The figures a maker can measure, which also stand first. */
   public static final List<FilmFigure> MEASURED = List.of(THICKNESS, STRENGTH, ELONGATION);
 
   /** Width of the strip that strength is stated for (m); the width many test strips have. */

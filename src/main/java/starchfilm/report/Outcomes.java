@@ -59,7 +59,7 @@ final class Outcomes {
         .toList();
   }
 
-  /** As measured, or else as forecast; empty where neither can be stated. */
+  /** Stretch at break as measured, or else as forecast; empty where neither can be stated. */
   private static Optional<Band> stretched(TrialForecast trial) {
     OptionalDouble measured =
         Measured.of(trial).stream()

@@ -90,7 +90,7 @@ record PourFigure(
             plates == 1 ? "" : " on each");
   }
 
-  /** As a kitchen scale shows it: two digits would be grams off. */
+  /** A mass as a kitchen scale shows it: two digits would be grams off. */
   private static String grams(double kg) {
     double grams = GRAM.of(kg);
     return grams < TENTHS_BELOW_G ? Figures.three(grams) : Figures.whole(grams);

@@ -24,7 +24,9 @@ record SideBySide(
   /** Columns that fit an A4 page. */
   static final int COLUMNS = 6;
 
-  /** Of more trials than this only the last stand side by side; a page of more opens slowly. */
+  /**
+   * Up to this many trials stand side by side, of more only the last: a page of more opens slowly.
+   */
   private static final int BESIDE_UP_TO = 1_000;
 
   /**

@@ -49,7 +49,7 @@ public record TrialView(
     return analysis.forecast();
   }
 
-  /** Where it is on the page. */
+  /** The trial's anchor on the page. */
   public String anchor() {
     return Anchor.ofTrial(number);
   }

@@ -99,7 +99,10 @@ public record AssayRequest(
                 in.assumptions()));
   }
 
-  /** Of glycerol that may hold methanol nothing is said that could be read as driving water off. */
+  /**
+   * Strength of bought glycerol; other glycerol may hold methanol, and nothing said of it may sound
+   * like boiling down.
+   */
   private static OptionalDouble strength(EntryReader in, GlycerolOrigin origin) {
     OptionalDouble strength = in.number("assay.strength", SHARE::si);
     if (strength.isPresent() && origin != GlycerolOrigin.BOUGHT) {

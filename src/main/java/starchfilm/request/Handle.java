@@ -83,7 +83,7 @@ public enum Handle {
         && (this != PLASTICISER || casting.composition().glycerolPerDryStarch() > 0);
   }
 
-  /** Where it stands for a casting, to its step. */
+  /** The figure of a casting, rounded to the handle's step. */
   public double of(Casting casting) {
     return toStep(SettingFields.shown(setting, setting.of(casting)));
   }

@@ -84,7 +84,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       }
     }
 
-    /** The same of its fields. */
+    /** A trial to begin with, read from its fields. */
     static Base of(ObjectValue fields, Path file) throws NotWrittenException {
       Findings findings = new Findings(SKETCH);
       return new Base(sound(new TrialReader().read(fields, file, findings), findings), fields);
@@ -98,7 +98,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       return trial.get();
     }
 
-    /** The same with another text in a field. */
+    /** The same trial with another text in a field. */
     public Base with(String path, String text) throws NotWrittenException {
       return of(fields.with(path, text), trial.file());
     }

@@ -89,7 +89,7 @@ public final class TrialTable {
    * bare numbers where the head names one.
    */
   private record FieldColumn(String key, int entry, TrialField field, String unit) {
-    /** Where it stands in a trial whose lists are objects with numbers for names. */
+    /** The column's path in a trial whose lists are objects with numbers for names. */
     String path() {
       return LISTS.stream()
           .filter(list -> key.startsWith(list + "."))

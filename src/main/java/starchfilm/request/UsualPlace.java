@@ -77,7 +77,7 @@ record UsualPlace(
     return Objects.requireNonNull(air.get(dimension));
   }
 
-  /** Where to dry. */
+  /** The place as a casting takes it. */
   DryingPlace place(Clock clock) {
     return new DryingPlace(
         name,

@@ -75,7 +75,9 @@ final class WrittenAir {
       return swings ? 0 : half() / Math.sqrt(3);
     }
 
-    /** Of what does not swing; its middle is above 0 then, or it is known. */
+    /**
+     * Relative uncertainty of what does not swing; where it is not known, its middle is above 0.
+     */
     double relativeSd() {
       return half() == 0 ? 0 : half() / Math.sqrt(3) / middle();
     }

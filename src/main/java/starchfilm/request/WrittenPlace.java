@@ -48,7 +48,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           + " a room of your trials, or one of: "
           + UsualPlace.names();
 
-  /** Where nobody measured, as for a trial file; judged. */
+  /** Humidity where nobody measured (%), as for a trial file; judged. */
   private static final AirSpan UNKNOWN_HUMIDITY = new AirSpan(35, 70, false);
 
   private static final AirSpan UNKNOWN_AIR = new AirSpan(15, 25, false);

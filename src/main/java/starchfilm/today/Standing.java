@@ -87,7 +87,7 @@ public record Standing(
     return forecast.drying().dryThroughS();
   }
 
-  /** The same without its own weighings. */
+  /** When the plate is dry through (s since the pour), as forecast without its own weighings. */
   public Band readyAtThePourS() {
     return forecast.dryingAtThePour().dryThroughS();
   }

@@ -8,7 +8,7 @@ public final class WakingHours {
   private static final LocalTime FIRST = LocalTime.of(7, 0);
   private static final LocalTime LAST = LocalTime.of(22, 0);
 
-  /** As it is told where it moves a look. */
+  /** The hours as they are told where they move a look. */
   public static final String WORDS = "not at night, 22:00 to 7:00";
 
   private WakingHours() {}

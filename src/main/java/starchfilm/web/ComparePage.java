@@ -34,7 +34,7 @@ record ComparePage(PageContext desk) {
   private static final String BASE = "base";
   private static final String TICK = "tick";
 
-  /** So many trials are ticked at first: as many as stand side by side. */
+  /** How many trials are ticked at first: as many as stand side by side. */
   private static final int TICKED = 5;
 
   private static final int MOST_TRIALS = 200;
@@ -68,7 +68,7 @@ record ComparePage(PageContext desk) {
         Map.of("rows", desk.rows(trials), "ticked", ticked(request.query(), trials)));
   }
 
-  /** Those that were compared before, all, none, or the last ones poured. */
+  /** The trials ticked: those compared before, all, none, or the last ones poured. */
   private Set<String> ticked(Fields query, List<Trial> trials) {
     Set<String> before = Set.copyOf(query.all(TRIAL));
     if (!before.isEmpty()) {

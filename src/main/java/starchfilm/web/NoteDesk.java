@@ -85,7 +85,7 @@ record NoteDesk(PageContext desk) {
         .orElseThrow(() -> HttpError.malformed("This form notes nothing this page knows."));
   }
 
-  /** Of every line of the pot whose weight is other than in the file. */
+  /** A note for every line of the pot whose weight differs from the file's. */
   private static List<Note> weighedOut(Fields form, List<PotEntry> pot) {
     List<Note> notes = new ArrayList<>();
     List<String> mistakes = new ArrayList<>();

@@ -134,7 +134,7 @@ record PlanPage(PageContext desk) {
     return values;
   }
 
-  /** As it is, but without what its plates were seen to do. */
+  /** The forecast of the trial as it is, but without what its plates were seen to do. */
   private TrialForecast unmoved(TrialQuestion.Base base) throws NotWrittenException {
     Trial trial = base.trial();
     int plates = trial.casting().pour().plates();

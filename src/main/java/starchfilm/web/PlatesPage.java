@@ -29,7 +29,7 @@ record PlatesPage(PageContext desk) {
   private static final String FILE = "file";
   private static final String PLATE = "plate";
 
-  /** So many plates of one pour have a field each; of more, the number is typed. */
+  /** Up to this many plates of one pour have a field each; with more, the number is typed. */
   private static final int MOST_FIELDS = 12;
 
   /**
@@ -106,7 +106,7 @@ record PlatesPage(PageContext desk) {
         .send("/plates/weigh", this::weigh);
   }
 
-  /** Where a plate is on the page. */
+  /** The anchor of a plate on the page. */
   static String place(String file, int plate) {
     return TrialRow.place(file) + (plate == 1 ? "" : "-" + plate);
   }

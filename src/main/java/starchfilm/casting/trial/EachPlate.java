@@ -53,7 +53,7 @@ public record EachPlate(
     return Optional.ofNullable(ends.get(plate));
   }
 
-  /** The same seen from a plate, with the weighings of the others. */
+  /** What was seen of each plate, from the view of one, with the weighings of the others. */
   EachPlate seenFrom(int plate, SortedMap<Integer, List<Weighing>> others) {
     return new EachPlate(plate, emptyKg, others, ends, films);
   }

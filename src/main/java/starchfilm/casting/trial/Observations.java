@@ -29,7 +29,7 @@ public record Observations(
     List<Path> photos,
     Map<Path, PhotoNote> photoNotes,
     EachPlate eachPlate) {
-  /** The same with other weighings. */
+  /** The same observations with other weighings. */
   Observations with(List<Weighing> ofShown, EachPlate plates) {
     return new Observations(
         ofShown, faults, pulls, dryThicknessesM, rating, remarks, photos, photoNotes, plates);

@@ -44,7 +44,9 @@ public record Trial(
     notRecorded = List.copyOf(notRecorded);
   }
 
-  /** Of the file alone: a trial serves as a key, and may hold months of readings of a room. */
+  /**
+   * The hash of the file alone: a trial serves as a key, and may hold months of a room's readings.
+   */
   @Override
   public int hashCode() {
     return file.hashCode();

@@ -32,7 +32,7 @@ public final class Synonyms {
     return Collections.unmodifiableMap(names);
   }
 
-  /** The same of a table that is packed beside this class. */
+  /** The synonyms of a table that is packed beside this class. */
   static Map<String, String> packed(String table) {
     return of(PackedText.of(Synonyms.class, table));
   }

@@ -30,7 +30,7 @@ public record Wording(Pattern words, String meaning) {
         .toList();
   }
 
-  /** Those of an amount or a time. */
+  /** The packed wordings of an amount or a time. */
   static List<Wording> of(String kind, String around) {
     return packed(Wording.class, "wordings.words", kind, around);
   }

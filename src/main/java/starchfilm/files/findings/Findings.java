@@ -126,7 +126,7 @@ public final class Findings {
     notices.add(new Notice(file, place, text));
   }
 
-  /** The same of the whole file. */
+  /** Adds a notice about the whole file. */
   public void notice(String text) {
     notice(Place.of(""), text);
   }

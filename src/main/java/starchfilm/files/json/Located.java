@@ -28,7 +28,7 @@ public sealed interface Located {
     return "";
   }
 
-  /** The same of what stands at a path; empty where nothing does. */
+  /** What stands at a path; empty where nothing does. */
   default String shown(String path) {
     return at(path).map(Located::shown).orElse("");
   }
@@ -122,7 +122,7 @@ public sealed interface Located {
       return path.isEmpty() ? field : path + "." + field;
     }
 
-    /** Where a field of the object at this place would stand. */
+    /** The place where a field of the object at this place would stand. */
     public Place at(String field) {
       return new Place(pathOf(field), line, column);
     }
@@ -169,17 +169,17 @@ public sealed interface Located {
       return changed(path, Optional.of(value));
     }
 
-    /** The same with a value that there may be. */
+    /** The same object with a value that there may be. */
     public ObjectValue with(String path, Optional<? extends Located> value) {
       return value.isPresent() ? with(path, value.get()) : this;
     }
 
-    /** The same with a text in a field, as if it stood in a file. */
+    /** The same object with a text in a field, as if it stood in a file. */
     public ObjectValue with(String path, String text) {
       return with(path, new TextValue(new Place(path, 1, 1), text));
     }
 
-    /** The same with a number in a field. */
+    /** The same object with a number in a field. */
     public ObjectValue with(String path, BigDecimal number) {
       return with(path, new NumberValue(new Place(path, 1, 1), number));
     }

@@ -22,7 +22,7 @@ public final class PackedText {
     return new String(bytes(beside, name), StandardCharsets.UTF_8);
   }
 
-  /** The same as it is, whatever it holds. */
+  /** The text as it is, whatever it holds. */
   public static byte[] bytes(Class<?> beside, String name) {
     try (InputStream in = beside.getResourceAsStream(name)) {
       if (in == null) {

@@ -87,7 +87,7 @@ final class ObjectReader {
     return object.get(key).map(Located::place).orElse(object.place());
   }
 
-  /** The same of a field of an object in this one; its path names the field even if missing. */
+  /** The place of a field of an object in this one; its path names the field even if missing. */
   Place placeOf(String outer, String inner) {
     return object
         .get(outer)
@@ -195,7 +195,7 @@ final class ObjectReader {
     return amount(key).orElseGet(() -> assumed(key));
   }
 
-  /** The same of a number. */
+  /** A number, or what is assumed for it. */
   double takenNumber(String key) {
     return number(key).orElseGet(() -> assumed(key).value());
   }
@@ -211,7 +211,7 @@ final class ObjectReader {
     return assumed(key, taken, declared.field(key).assumed());
   }
 
-  /** The same in other words. */
+  /** What is taken for a field that was not noted, told in words of its own. */
   <T> T assumed(String key, T taken, String words) {
     notRecorded(key, words);
     return taken;
@@ -227,7 +227,7 @@ final class ObjectReader {
     notRecorded(key, assumed, declared.field(key).cost());
   }
 
-  /** The same at another cost than is declared. */
+  /** Tells what is assumed for a field, at another cost than is declared. */
   void notRecorded(String key, String assumed, String cost) {
     if (!cost.isEmpty()) {
       findings.notRecorded(path(key), called(key), assumed, cost);

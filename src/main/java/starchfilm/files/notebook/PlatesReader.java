@@ -43,7 +43,7 @@ record PlatesReader(TimesReader times) {
       return known;
     }
 
-    /** The same where the only plate of a pour need not be named. */
+    /** The plate an entry names; the only plate of a pour need not be named. */
     OptionalInt named(ObjectReader entry) {
       OptionalInt number = number(entry);
       return number.isEmpty() && count == 1 ? OptionalInt.of(1) : number;

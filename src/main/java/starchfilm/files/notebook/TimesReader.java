@@ -59,7 +59,7 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
     return at(section, "at", what);
   }
 
-  /** The same in a field of another name. */
+  /** A time in a field of another name. */
   OptionalDouble at(ObjectReader section, String field, String what) {
     Optional<String> text = section.text(field);
     if (text.isEmpty()) {

@@ -81,7 +81,7 @@ public record TrialField(
     /** An object with fields. */
     SECTION;
 
-    /** As it is said and as the table has it. */
+    /** The word for the kind, in sentences and in the table. */
     String words() {
       return FileWord.of(this);
     }

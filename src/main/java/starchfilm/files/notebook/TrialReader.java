@@ -227,7 +227,7 @@ public final class TrialReader {
     return new Wanted(wish.get().text("film"), wish.get().number("ready_after_days"));
   }
 
-  /** Where nobody says: the standard atmosphere of ISO 291, a week on. */
+  /** Use where nobody says: the standard atmosphere of ISO 291, a week on. */
   private static Use use(ObjectReader trial) {
     ObjectReader use = trial.sectionOrEmpty("use");
     return new Use(

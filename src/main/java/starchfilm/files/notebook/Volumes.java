@@ -50,7 +50,7 @@ final class Volumes {
         .orElseGet(() -> section.assumed("mass_g", assumed, words));
   }
 
-  /** The same where a density (kg/m3) is so uncertain that its reader says so of a volume. */
+  /** A mass where the density (kg/m3) is so uncertain that its reader says so of a volume. */
   static Optional<Estimate> massKg(
       ObjectReader section, Estimate densityKgPerM3, Consumer<Estimate> byVolumeKg) {
     Optional<Estimate> spooned = section.volumeIn("mass_g", "volume_ml");

@@ -33,7 +33,7 @@ final class CameraFacts {
   private static final int START_OF_SCAN = 0xDA;
   private static final int APP1 = 0xE1;
 
-  /** Of the other segments of an application only these say nothing of a place: JFIF, colours. */
+  /** The only other application segments that say nothing of a place: JFIF and colours. */
   private static final Set<Integer> HARMLESS = Set.of(0xE0, 0xE2, 0xEE);
 
   private static final Set<String> WORDS_OF_PNG = Set.of("eXIf", "tEXt", "zTXt", "iTXt");

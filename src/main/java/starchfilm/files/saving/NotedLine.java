@@ -230,7 +230,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     return new Note.Edit("removed: " + words(), text -> TextEdit.remove(text, place(text)));
   }
 
-  /** Where it stands in the text, if it still does. */
+  /** The line's path in the text, if it still stands there. */
   private String place(String text) throws UnreadableFileException {
     if (of(LocatedReader.read(text)).stream()
         .anyMatch(line -> line.name().equals(name()) && line.seen().equals(seen()))) {

@@ -119,7 +119,7 @@ final class FilmStress {
     return CHANNEL * PLANE_STRAIN * thicknessM() * energyJPerM3 / toughnessJPerM2;
   }
 
-  /** The same of a loose film that is held at its rim. */
+  /** The stress of a loose film that is held at its rim. */
   double heldCrackRatio(double heldM) {
     return PLANE_STRAIN * heldM / 2 * energyJPerM3 / toughnessJPerM2;
   }

@@ -36,13 +36,17 @@ public final class Assayer {
   /** The most alcohol in recovered glycerol of which nothing is known; judged, no source. */
   private static final double MOST_ALCOHOL = 0.05;
 
-  /** Where nobody knows, bought and recovered are as likely; judged, no source. */
+  /**
+   * Chance that glycerol was bought where nobody knows: bought and recovered are as likely; judged.
+   */
   private static final double EVEN = 0.5;
 
-  /** Of 200 likely cases fewer than one: a reading so far out is of no such mixture. */
+  /** Likelihood below which a reading is of no such mixture: fewer than one of 200 likely cases. */
   private static final double POSSIBLE = 0.005;
 
-  /** Of 100 likely cases fewer than one: what is known cannot all be true. */
+  /**
+   * Likelihood below which what is known cannot all be true: fewer than one of 100 likely cases.
+   */
   private static final double ALLOWED = 0.01;
 
   /** Water from this share on is worth a word (kg per kg). */

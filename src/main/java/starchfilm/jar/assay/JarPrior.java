@@ -105,18 +105,18 @@ record JarPrior(Beside beside, Glycerol glycerol, Density density) {
         });
   }
 
-  /** As uncertain as the oil leaves it, but never more than its middle figure. */
+  /** Bound glycerol, as uncertain as the oil leaves it, but never more than its middle figure. */
   private static double boundKg(RecoveryBalance balance, Draws draws) {
     Estimate bound = balance.boundGlycerolKg();
     return Math.min(bound.value(), draws.normal(bound));
   }
 
-  /** The same as if the glycerol were quite unknown, to show what a reading means by itself. */
+  /** The jar as if its glycerol were unknown, to show what a reading means by itself. */
   JarPrior readingAlone() {
     return unknown(beside);
   }
 
-  /** The same without alcohol. */
+  /** The same jar without alcohol. */
   JarPrior sober() {
     return new JarPrior(
         (jarKg, draws) -> {

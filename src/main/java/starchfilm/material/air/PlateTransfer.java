@@ -29,7 +29,7 @@ import starchfilm.numerics.units.Units;
  * {@link #evaluate}. It allocates nothing.
  */
 public final class PlateTransfer {
-  /** As a power, for {@link Math#cbrt} took 3 % of all the time of a page. */
+  /** The cube root as a power, for {@link Math#cbrt} took 3 % of all the time of a page. */
   private static final double THIRD = 1.0 / 3;
 
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;

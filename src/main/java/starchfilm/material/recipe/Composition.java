@@ -102,7 +102,7 @@ public record Composition(
         inert / total);
   }
 
-  /** The same with other kinds of starch, as much of it. */
+  /** The same paste with other kinds of starch, as much in all. */
   public Composition withStarches(Map<StarchKind, Double> shares) {
     return new Composition(shares, dryStarch, glycerol, salt, aceticAcid, water, inert);
   }
@@ -125,12 +125,12 @@ public record Composition(
         inert);
   }
 
-  /** The same with one ingredient multiplied and the grams of all others kept. */
+  /** The same paste with one ingredient multiplied and the grams of all others kept. */
   public Composition times(double factor, Ingredient ingredient) {
     return with(ingredient, factor * amount(ingredient));
   }
 
-  /** The same with so much water that dry starch is a given share of the paste (kg/kg). */
+  /** The same paste with so much water that dry starch is a given share of it (kg/kg). */
   public Composition withStarchInPaste(double share) {
     return with(Ingredient.WATER, dryStarch / share - drySolids() - aceticAcid);
   }

@@ -37,7 +37,7 @@ public record Paste(
     return new Paste(composition, 1, 0, 0);
   }
 
-  /** As much of another paste, known as well as this. */
+  /** The same mass of another paste, known as well as this. */
   public Paste with(Composition other) {
     return new Paste(other, massKg, solidsRelativeSd, plasticiserRelativeSd);
   }

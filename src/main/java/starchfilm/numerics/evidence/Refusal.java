@@ -18,12 +18,12 @@ public final class Refusal {
     }
   }
 
-  /** The same of a figure; nothing is made of it where it holds. */
+  /** Refuses a figure; its sentence is made only where it is refused. */
   public static void unless(boolean holds, String quantity, double given, String allowed) {
     unless(holds, quantity, given, "", allowed);
   }
 
-  /** The same of a figure with its unit, such as {@code " %"}. */
+  /** Refuses a figure with its unit, such as {@code " %"}. */
   public static void unless(
       boolean holds, String quantity, double given, String unit, String allowed) {
     if (!holds) {

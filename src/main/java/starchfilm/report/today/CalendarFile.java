@@ -37,7 +37,10 @@ public final class CalendarFile {
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
   private static final int LONGEST_LINE = 75;
 
-  /** Of a longer time to look in the likeliest hour is put into the calendar. */
+  /**
+   * The longest time to look that stands in the calendar whole; of a longer one its likeliest hour
+   * (s).
+   */
   private static final double WHOLE_UP_TO_S = 12 * HOUR_S;
 
   private final StringBuilder text = new StringBuilder();

@@ -243,7 +243,7 @@ public record PlateNow(Standing standing) {
     return figure(filmKg) + " g";
   }
 
-  /** As the scale shows it: tenths where it shows tenths. */
+  /** A mass as the scale shows it, with tenths where it shows tenths. */
   private String figure(double filmKg) {
     double grams = GRAM.of(filmKg + standing.emptyKg().orElse(0));
     boolean tenths = standing.last().filter(last -> last.massSdKg() < SHOWS_TENTHS_KG).isPresent();

@@ -1,6 +1,6 @@
 package starchfilm.report.words;
 
-/** Where things are on a page, for links to them. */
+/** Anchors of things on a page, for links to them. */
 public final class Anchor {
   private Anchor() {}
 

@@ -50,7 +50,7 @@ public final class PlanWords {
     return String.join(", ", parts);
   }
 
-  /** Where nine of ten cases agree, and perhaps more. */
+  /** Said of a chance of nine in ten or more. */
   public static final String NEARLY_ALL = "at least 9 of 10";
 
   /**

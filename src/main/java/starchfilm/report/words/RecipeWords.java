@@ -104,7 +104,7 @@ public final class RecipeWords {
         .collect(Collectors.joining(", "));
   }
 
-  /** As noted; the middle of a range has no more figures than mean something. */
+  /** A share as noted; the middle of a range has two figures, for more would mean nothing. */
   private static String percent(Estimate fraction) {
     double percent = 100 * fraction.value();
     return (fraction.sd() > 0 ? Figures.two(percent) : Figures.noted(percent)) + " %";
