@@ -73,6 +73,13 @@ final class WrittenTrial {
         WrittenJar.read(in, beside.resolveSibling(""), "trial.purity", "trial.salt", "jar.origin");
     jar.ifPresent(this::outOf);
     starches();
+    if (base.isEmpty() && !in.has("trial.starch")) {
+      // A page has no field of its own for it.
+      String name = in.quoted("trial.starch");
+      in.refuse(
+          (name.isEmpty() ? "What you cooked" : name)
+              + ": no starch given; write one and its mass, such as 20 g potato");
+    }
     JarOrigin.stated(in)
         .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", FileWord.of(from))));
     amounts();

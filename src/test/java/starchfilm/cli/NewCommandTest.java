@@ -170,6 +170,15 @@ class NewCommandTest {
   }
 
   @Test
+  void asksForTheStarchThatIsNotGiven() {
+    String sentence = "starchfilm: --starch: no starch given; write one and its mass, such as 20 g";
+    assertThat(terminal.run("new", "6 g glycerol, 360 g water; 3 mm; 20C 50%")).isEqualTo(2);
+    assertThat(terminal.run("dry", "--water", "300g", "--wet", "3mm")).isEqualTo(2);
+    assertThat(terminal.err().lines()).hasSize(2).allMatch(line -> line.startsWith(sentence));
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
   void aDayThatIsNotUnderstoodIsRefusedInASentence() {
     assertThat(terminal.run("new", "20 g potato, 6 g glycerol, 360 g water", "--by", "zzz"))
         .isEqualTo(2);
