@@ -26,7 +26,7 @@ class ThicknessCommandTest {
     assertThat(terminal.out())
         .contains("in 5 of 10 likely cases: ", "in 9 of 10 likely cases: ", "g per plate")
         .contains(
-            "settles below",
+            "it would settle",
             "Orchard's",
             "Without a rim, paste runs off the plate above about 5.2 mm")
         .doesNotContain("NaN", "Infinity");
