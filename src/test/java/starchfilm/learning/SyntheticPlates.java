@@ -1,6 +1,7 @@
 package starchfilm.learning;
 
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -141,6 +142,21 @@ final class SyntheticPlates {
             trial.seen().photos(),
             Map.of(),
             EachPlate.NOTHING),
+        trial.notRecorded());
+  }
+
+  /** The same trial, poured on a day. */
+  static Trial poured(Trial trial, LocalDateTime at) {
+    return new Trial(
+        trial.file(),
+        trial.name(),
+        trial.invented(),
+        trial.from(),
+        trial.wanted(),
+        Optional.of(at),
+        trial.recipe(),
+        trial.casting(),
+        trial.seen(),
         trial.notRecorded());
   }
 
