@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -16,10 +17,9 @@ import starchfilm.report.words.Plural;
 /**
  * One property of the dry film as it was measured.
  *
- * @param values the single values, with unit
- * @param verdict how it compares with the forecast; empty where the forecast is not stated
+ * @param all the single values (SI); at least one
  */
-record Measured(FilmFigure property, double mean, String values, String expected, String verdict) {
+record Measured(FilmFigure property, List<Double> all, TrialForecast forecast) {
   /** Strips that ASTM D882 asks for (recalled). */
   private static final int ENOUGH_STRIPS = 5;
 
@@ -29,13 +29,40 @@ record Measured(FilmFigure property, double mean, String values, String expected
    * @return thickness, strength and elongation, as far as they were measured
    */
   public static List<Measured> of(TrialForecast forecast) {
-    Trial trial = forecast.trial();
-    List<Measured> measured = new ArrayList<>();
-    for (FilmFigure property : FilmFigure.MEASURED) {
-      of(property, values(property, trial.seen().dryThicknessesM(), trial.seen().pulls()), forecast)
-          .ifPresent(measured::add);
+    Observations seen = forecast.seen();
+    return FilmFigure.MEASURED.stream()
+        .map(one -> new Measured(one, values(one, seen.dryThicknessesM(), seen.pulls()), forecast))
+        .filter(one -> !one.all().isEmpty())
+        .toList();
+  }
+
+  /** Their mean (SI). */
+  double mean() {
+    return all.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+  }
+
+  /** The single values, with unit. */
+  public String values() {
+    ReaderUnit unit = property.unit();
+    return String.join(", ", all.stream().map(value -> Figures.three(unit.of(value))).toList())
+        + " "
+        + unit.symbol();
+  }
+
+  /** The forecast. */
+  public String expected() {
+    return property.band(forecast.film());
+  }
+
+  /** How they compare with the forecast; empty where that is not stated. */
+  public String verdict() {
+    Band expected = property.of(forecast.film());
+    if (property.withheld(forecast.film()).isPresent()) {
+      return "";
     }
-    return measured;
+    return mean() < expected.low()
+        ? "below the range"
+        : mean() > expected.high() ? "above the range" : "as forecast";
   }
 
   /**
@@ -54,17 +81,15 @@ record Measured(FilmFigure property, double mean, String values, String expected
           .eachPlate()
           .films()
           .forEach(
-              (plate, film) -> {
-                OptionalDouble mean =
-                    values(property, film.dryThicknessesM(), film.pulls()).stream()
-                        .mapToDouble(Double::doubleValue)
-                        .average();
-                if (mean.isPresent()) {
-                  double shown = property.unit().of(mean.getAsDouble());
-                  means.addValue(shown);
-                  each.add(Figures.three(shown) + unit + " (plate " + plate + ")");
-                }
-              });
+              (plate, film) ->
+                  values(property, film.dryThicknessesM(), film.pulls()).stream()
+                      .mapToDouble(property.unit()::of)
+                      .average()
+                      .ifPresent(
+                          mean -> {
+                            means.addValue(mean);
+                            each.add(Figures.three(mean) + unit + " (plate " + plate + ")");
+                          }));
       if (each.size() > 1) {
         sentences.add(
             "Between the plates: %s %s; mean %s%s, standard deviation %s%s."
@@ -106,31 +131,5 @@ record Measured(FilmFigure property, double mean, String values, String expected
         : Optional.of(
             "From %s; five give a mean to rely on (ASTM D882)."
                 .formatted(Plural.of(strips, "strip")));
-  }
-
-  private static Optional<Measured> of(
-      FilmFigure property, List<Double> values, TrialForecast forecast) {
-    if (values.isEmpty()) {
-      return Optional.empty();
-    }
-    ReaderUnit unit = property.unit();
-    double mean = values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-    Band expected = property.of(forecast.film());
-    String shown =
-        String.join(", ", values.stream().map(value -> Figures.three(unit.of(value))).toList());
-    return Optional.of(
-        new Measured(
-            property,
-            mean,
-            shown + " " + unit.symbol(),
-            property.band(forecast.film()),
-            property.withheld(forecast.film()).isEmpty() ? verdict(mean, expected) : ""));
-  }
-
-  private static String verdict(double mean, Band expected) {
-    if (mean < expected.low()) {
-      return "below the range";
-    }
-    return mean > expected.high() ? "above the range" : "as forecast";
   }
 }
