@@ -3,7 +3,9 @@
  * of its field, and file text that is refused with a reason when it cannot be such a tree.
  *
  * <p>It knows nothing of film. Sizes and depths are limited, so that no file can exhaust the
- * machine. Start from {@link starchfilm.files.json.LocatedReader}.
+ * machine. Start from {@link starchfilm.files.json.LocatedReader}; {@link
+ * starchfilm.files.json.LocatedWriter} writes such a tree, and {@link
+ * starchfilm.files.json.TextEdit} changes a text in one place.
  */
 @NullMarked
 package starchfilm.files.json;

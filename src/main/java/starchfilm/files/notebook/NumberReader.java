@@ -30,7 +30,12 @@ record NumberReader(Findings findings) {
     Allowed allowed = field.allowed().orElseThrow();
     Located value = understood(given, allowed.unit());
     if (value instanceof NumberValue number) {
-      return checked(number, allowed)
+      boolean isPart =
+          field.kind() == TrialField.ValueKind.COUNT && number.value() != Math.rint(number.value());
+      if (isPart) {
+        findings.fault(number, "a whole number, " + allowed.words(), allowed.mend());
+      }
+      return !isPart && checked(number, allowed)
           ? OptionalDouble.of(si(field, Estimate.exact(number.value())).value())
           : OptionalDouble.empty();
     }

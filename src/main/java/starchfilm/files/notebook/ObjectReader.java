@@ -291,14 +291,6 @@ final class ObjectReader {
 
   /** A whole number and nothing else. */
   OptionalInt count(String key) {
-    Allowed allowed = allowed(key);
-    Optional<Located> value = value(key);
-    if (value.isPresent()
-        && value.get() instanceof NumberValue number
-        && number.value() != Math.rint(number.value())) {
-      findings.fault(number, "a whole number, " + allowed.words(), allowed.mend());
-      return OptionalInt.empty();
-    }
     OptionalDouble number = number(key);
     return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
   }

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.EachPlate.MeasuredFilm;
 import starchfilm.casting.trial.ObservedFault;
@@ -103,23 +105,21 @@ record ObservationsReader(TimesReader times) {
   }
 
   private static void incomplete(ObjectReader entry, boolean thicknessKnown) {
-    List<String> missing = new ArrayList<>();
-    if (!entry.has("load_N") && !entry.has("load_kg")) {
-      missing.add("load at break");
-    }
-    if (!entry.has("width_mm")) {
-      missing.add("width");
-    }
-    if (!thicknessKnown && !entry.has("thickness_um")) {
-      missing.add("thickness");
-    }
+    String missing =
+        Stream.of(
+                entry.has("load_N") || entry.has("load_kg") ? "" : "no load at break",
+                entry.has("width_mm") ? "" : "no width",
+                thicknessKnown || entry.has("thickness_um") ? "" : "no thickness")
+            .filter(what -> !what.isEmpty())
+            .collect(Collectors.joining(", "));
+    String path = entry.place().path();
     if (!missing.isEmpty()) {
       entry
           .findings()
           .notRecorded(
-              entry.place().path(),
-              "strip " + entry.place().path().replaceAll("\\D", ""),
-              "left out: no " + String.join(", no ", missing),
+              path,
+              "strip " + path.replaceAll("\\D", ""),
+              "left out: " + missing,
               "one strip fewer to learn the strength from");
     }
   }
