@@ -52,6 +52,9 @@ public final class DryingFigure {
   /** The axis of what is moved about is this many times as long as the unmoved plate takes. */
   private static final double ROOM_TO_MOVE = 3;
 
+  /** Of a plate that was forgotten for so many times its course, the course alone is drawn. */
+  private static final double LONG_PAST = 3;
+
   private static final double[] ROUND_DAYS = {0.25, 0.5, 1, 2, 3, 5, 7, 10, 14, 21, 30, 60, 120};
 
   private final Frame frame;
@@ -81,7 +84,7 @@ public final class DryingFigure {
       SpotForecast at = trial.drying().at(spot);
       drawn.lane(PlainWords.word(spot), milestone -> at.at(milestone).timeS(), "");
     }
-    nowS.ifPresent(at -> drawn.upright(at, "now"));
+    nowS.stream().filter(at -> at <= drawn.time.endS()).forEach(at -> drawn.upright(at, "now"));
     CurveReading reading = new CurveReading(trial);
     double start = trial.drying().startMoisture();
     Scale grams =
@@ -208,8 +211,13 @@ public final class DryingFigure {
     DoubleStream weighed = trial.seen().weighings().stream().mapToDouble(Weighing::timeS);
     double lastS = DoubleStream.concat(ready, weighed).max().orElse(0);
     double endS = lastS > 0 ? 1.05 * lastS : trial.drying().curveEndS();
-    return new DryingFigure(
-        new Frame(100, 44, 508, 270, 560), 0, Math.max(endS, 1.05 * nowS.orElse(0)));
+    double shownS =
+        nowS.stream()
+            .map(now -> 1.05 * now)
+            .filter(now -> now > endS && now < LONG_PAST * endS)
+            .findFirst()
+            .orElse(endS);
+    return new DryingFigure(new Frame(100, 44, 508, 270, 560), 0, shownS);
   }
 
   /** When a plate is ready for good; the end of its curve where it never is (s). */
