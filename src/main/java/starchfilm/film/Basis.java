@@ -33,6 +33,8 @@ abstract class Basis {
 
   /** One entry per range that does not hold a film. */
   final Stream<Extrapolation> outside(FilmState film) {
-    return RuleLimit.outside(name, limits, film);
+    return limits.stream()
+        .filter(limit -> !limit.holds(film))
+        .map(limit -> new Extrapolation(name, limit.range(), limit.reading().applyAsDouble(film)));
   }
 }

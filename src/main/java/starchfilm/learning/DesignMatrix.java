@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -83,33 +84,28 @@ final class DesignMatrix {
 
   /** What a room departs from the textbook by, the common part counted in. */
   RealMatrix ofRoom(String room) {
-    return mapping(
-        part ->
-            VarianceShares.of(part.factor()).room() > 0
-                    && (part.level() == Level.COMMON || part.owner().equals(room))
-                ? 1
-                : 0);
+    return ofOwner(room, VarianceShares::room);
   }
 
   /** What a kind departs from the textbook by, the common part counted in. */
   RealMatrix ofKind(StarchKind kind) {
+    return ofOwner(kind.name(), VarianceShares::kind);
+  }
+
+  private RealMatrix ofOwner(String owner, ToDoubleFunction<VarianceShares> share) {
     return mapping(
         part ->
-            VarianceShares.of(part.factor()).kind() > 0
-                    && (part.level() == Level.COMMON || part.owner().equals(kind.name()))
+            share.applyAsDouble(VarianceShares.of(part.factor())) > 0
+                    && (part.level() == Level.COMMON || part.owner().equals(owner))
                 ? 1
                 : 0);
   }
 
-  private interface Weight {
-    double of(VarianceComponent part);
-  }
-
-  private RealMatrix mapping(Weight weight) {
+  private RealMatrix mapping(ToDoubleFunction<VarianceComponent> weight) {
     RealMatrix mapping = new Array2DRowRealMatrix(VarianceShares.COUNT, parts.size());
     for (int i = 0; i < parts.size(); i++) {
       VarianceComponent part = parts.get(i);
-      mapping.setEntry(part.factor().ordinal(), i, weight.of(part));
+      mapping.setEntry(part.factor().ordinal(), i, weight.applyAsDouble(part));
     }
     return mapping;
   }

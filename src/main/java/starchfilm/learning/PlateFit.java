@@ -1,7 +1,7 @@
 package starchfilm.learning;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -54,12 +54,9 @@ record PlateFit(
 
   /** The readings that hardly count. */
   List<Integer> doubted() {
-    List<Integer> doubted = new ArrayList<>();
-    for (int i = 0; i < weights.getDimension(); i++) {
-      if (weights.getEntry(i) < DOUBTED_BELOW) {
-        doubted.add(i);
-      }
-    }
-    return doubted;
+    return IntStream.range(0, weights.getDimension())
+        .filter(i -> weights.getEntry(i) < DOUBTED_BELOW)
+        .boxed()
+        .toList();
   }
 }

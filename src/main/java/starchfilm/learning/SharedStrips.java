@@ -80,12 +80,11 @@ final class SharedStrips {
   /** Mean and uncertainty of the shared part for films of some starch. */
   Estimate shared(Map<StarchKind, Double> starchShares) {
     RealVector parts = parts(starchShares);
-    double unseen = 0;
-    for (Map.Entry<StarchKind, Double> share : starchShares.entrySet()) {
-      if (!kinds.contains(share.getKey())) {
-        unseen += KIND_SHARE * Math.pow(share.getValue() * logScatter, 2);
-      }
-    }
+    double unseen =
+        starchShares.entrySet().stream()
+            .filter(share -> !kinds.contains(share.getKey()))
+            .mapToDouble(share -> KIND_SHARE * Math.pow(share.getValue() * logScatter, 2))
+            .sum();
     double variance = parts.dotProduct(known.covariance().operate(parts)) + unseen;
     return new Estimate(parts.dotProduct(known.mean()), Math.sqrt(variance));
   }

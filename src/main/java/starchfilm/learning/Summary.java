@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.Spot;
@@ -150,15 +151,13 @@ final class Summary {
   private List<ParameterLearnt> factors(RealMatrix parts, Predicate<UncertainParameter> wanted) {
     Normal now = shared.seenThrough(parts);
     Normal before = untaught.seenThrough(parts);
-    List<ParameterLearnt> factors = new ArrayList<>();
-    for (int i = 0; i < VarianceShares.COUNT; i++) {
-      if (wanted.test(VarianceShares.factor(i))) {
-        factors.add(
-            new ParameterLearnt(
-                VarianceShares.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
-      }
-    }
-    return factors;
+    return IntStream.range(0, VarianceShares.COUNT)
+        .filter(i -> wanted.test(VarianceShares.factor(i)))
+        .mapToObj(
+            i ->
+                new ParameterLearnt(
+                    VarianceShares.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)))
+        .toList();
   }
 
   private static List<FilmLearnt> films(List<StripLikelihood> likelihoods) {
