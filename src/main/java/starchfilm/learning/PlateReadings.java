@@ -55,6 +55,7 @@ final class PlateReadings {
   record FittedReading(double timeS, double massKg, double sdKg, int level, boolean trusted) {}
 
   /** What the scale would show in a case (kg), and the steps in time it was solved with. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Solved(double[] massesKg, Steps steps) {}
 
   PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
