@@ -15,6 +15,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.Castings;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
@@ -97,6 +98,23 @@ class StripLikelihoodsTest {
     // A quarter and two fifths from strip to strip, over the root of four.
     assertThat(strength.logFactor().sd()).isCloseTo(0.125, within(1e-9));
     assertThat(elongation.logFactor().sd()).isCloseTo(0.2, within(1e-9));
+  }
+
+  /** What no rule of a film takes teaches nothing, and is named with the reason. */
+  @Test
+  void stripsOfAFilmThatNoRuleTakesAreLeftOut() {
+    Trial trial = filmOf(StarchKind.POTATO, MadeUpNotebook.strip(4e6, 0.3));
+    Trial baked = trial.cast(trial.casting().with(Castings.use(0.5, 500, 0)), List.of());
+    StripLikelihoods strips = new StripLikelihoods();
+    strips.add(baked, "a.json");
+    assertThat(strips.likelihoods()).isEmpty();
+    assertThat(strips.leftOut())
+        .singleElement()
+        .satisfies(
+            left -> {
+              assertThat(left.file()).isEqualTo("a.json");
+              assertThat(left.reason()).startsWith("its strips: ");
+            });
   }
 
   @Test

@@ -103,6 +103,18 @@ class TrialFactsTest {
     assertThat(facts(root.toString())).isPresent().isNotEqualTo(facts(TRIAL));
   }
 
+  /** A trial that teaches nothing, or that no model takes, has no facts. */
+  @Test
+  void areThoseOfTrialsThatCanTeach() throws IOException {
+    ObjectNode bare = (ObjectNode) JSON.readTree(TRIAL);
+    bare.remove(List.of("weighings", "pulls"));
+    ObjectNode strips = (ObjectNode) JSON.readTree(TRIAL);
+    strips.remove("weighings");
+    assertThat(TrialFacts.ofAll(folder, List.of(trial(TRIAL)))).hasSize(1);
+    assertThat(TrialFacts.ofAll(folder, List.of(trial(strips.toString())))).hasSize(1);
+    assertThat(TrialFacts.ofAll(folder, List.of(trial(bare.toString())))).isEmpty();
+  }
+
   private static String edited(String place, String value) throws IOException {
     ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
     int last = place.lastIndexOf('/');
