@@ -2,9 +2,7 @@ package starchfilm.film;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
@@ -174,18 +172,16 @@ public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
 
   private List<Source> sources(
       EquilibriumMoisture rest, List<FilmInfluence> acting, List<FilmCaution> cautions) {
-    Map<String, Source> cited = new LinkedHashMap<>();
-    Stream.of(
-            rest.sources().stream(),
-            Stream.of(DryThickness.SOURCE),
-            RULES.all().stream().flatMap(rule -> rule.sources().stream()),
-            workmanship.sources().stream(),
-            acting.stream().flatMap(influence -> influence.sources().stream()),
-            Stream.of(FeelInTheHand.SOURCE),
-            cautions.stream().map(FilmCaution::source))
-        .flatMap(sources -> sources)
-        .forEach(source -> cited.putIfAbsent(source.citation(), source));
-    return List.copyOf(cited.values());
+    return Source.once(
+        Stream.of(
+                rest.sources().stream(),
+                Stream.of(DryThickness.SOURCE),
+                RULES.all().stream().flatMap(rule -> rule.sources().stream()),
+                workmanship.sources().stream(),
+                acting.stream().flatMap(influence -> influence.sources().stream()),
+                Stream.of(FeelInTheHand.SOURCE),
+                cautions.stream().map(FilmCaution::source))
+            .flatMap(sources -> sources));
   }
 
   private static boolean shows(FilmInfluence influence, FilmState film) {

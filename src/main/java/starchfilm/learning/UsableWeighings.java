@@ -3,8 +3,6 @@ package starchfilm.learning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import starchfilm.casting.trial.OddWeighing;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
@@ -34,8 +32,7 @@ record UsableWeighings(List<Weighing> used, List<OddWeighing> odd, int every) {
       }
     }
     List<OddWeighing> odd = OddWeighing.of(trial.casting(), looked);
-    Set<Weighing> left = odd.stream().map(OddWeighing::weighing).collect(Collectors.toSet());
-    looked.removeAll(left);
+    looked.removeAll(odd.stream().map(OddWeighing::weighing).toList());
     return new UsableWeighings(List.copyOf(looked), odd, every);
   }
 }

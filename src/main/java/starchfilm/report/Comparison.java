@@ -119,7 +119,7 @@ public record Comparison(
                 .flatMap(advice -> advice.advice().diagnoses().stream())
                 .flatMap(diagnosis -> diagnosis.suspicions().stream())
                 .map(suspicion -> suspicion.rule().source());
-    return Stream.concat(ofForecasts, ofAdvice).distinct().toList();
+    return Source.once(Stream.concat(ofForecasts, ofAdvice));
   }
 
   /**
