@@ -79,4 +79,28 @@ class DryingSlopesTest {
       }
     }
   }
+
+  /**
+   * A film dries about in proportion to its thickness: 8 % of it alone leave less than a tenth of
+   * the time open, with 9 % of the air's transfer beside it more; where nothing dries all is open.
+   */
+  @Test
+  void areSmallWhereLittleIsOpen() {
+    assertThat(isNarrow(Castings.USUAL, 0.08, 0)).isTrue();
+    assertThat(isNarrow(Castings.USUAL, 0.08, 0.09)).isFalse();
+    Casting wet = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
+    assertThat(isNarrow(wet, 0.08, 0)).isFalse();
+  }
+
+  private static boolean isNarrow(Casting casting, double thicknessSd, double airSideSd) {
+    double[][] covariance = new double[PARAMETERS.length][PARAMETERS.length];
+    int thickness = UncertainParameter.THICKNESS.ordinal();
+    int airSide = UncertainParameter.AIR_SIDE.ordinal();
+    covariance[thickness][thickness] = thicknessSd * thicknessSd;
+    covariance[airSide][airSide] = airSideSd * airSideSd;
+    return LikelyCases.of(
+            PreparedCase.of(casting),
+            ParameterDistribution.learnt(new double[PARAMETERS.length], covariance))
+        .isNarrow();
+  }
 }
