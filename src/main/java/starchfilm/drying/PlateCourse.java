@@ -1,5 +1,6 @@
 package starchfilm.drying;
 
+import java.util.Arrays;
 import java.util.List;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -37,15 +38,12 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
    */
   public static PlateCourse of(Casting drying, ParameterSample deviations, double horizonS) {
     PreparedCase prepared = PreparedCase.of(drying);
-    SpotSolution first = new SpotSolution();
-    new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);
-    double dryS = first.milestoneS[Milestone.DRY_THROUGH.ordinal()];
-    double endS = Math.min(horizonS, dryS * BEYOND_DRY);
-    double[] timesS = new double[POINTS + 1];
-    for (int i = 0; i <= POINTS; i++) {
-      timesS[i] = endS * Math.pow((double) i / POINTS, CROWDING);
-    }
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
+    SpotSolution first = new SpotSolution();
+    solver.solve(Spot.THICK_SPOT, deviations, horizonS, first);
+    double endS = Math.min(horizonS, first.at(Milestone.DRY_THROUGH) * BEYOND_DRY);
+    double[] timesS = new double[POINTS + 1];
+    Arrays.setAll(timesS, i -> endS * Math.pow((double) i / POINTS, CROWDING));
     return new PlateCourse(
         solver.moments(Spot.THIN_EDGE, deviations, timesS),
         solver.moments(Spot.THICK_SPOT, deviations, timesS));

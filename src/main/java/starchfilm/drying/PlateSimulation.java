@@ -118,10 +118,7 @@ public final class PlateSimulation {
             prepared.drying().pour().unevenness()
                 * deviations.multiplier(UncertainParameter.UNEVENNESS),
             DryingLimits.UNEVENNESS.max());
-    double[] parts =
-        unevenness == 0
-            ? new double[] {1}
-            : new double[] {1 - GAUSS_NODE * unevenness, 1 + GAUSS_NODE * unevenness};
+    double[] parts = {1 - GAUSS_NODE * unevenness, 1 + GAUSS_NODE * unevenness};
     for (int part = 0; part < parts.length; part++) {
       double thickness = deviations.of(UncertainParameter.THICKNESS) + Math.log(parts[part]);
       solve.of(part, deviations.with(UncertainParameter.THICKNESS, thickness));
