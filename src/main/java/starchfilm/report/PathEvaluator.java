@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -29,17 +30,19 @@ import starchfilm.report.TemplatePath.PathStep;
  * page. Safe to share between threads.
  */
 final class PathEvaluator implements IStandardVariableExpressionEvaluator {
-  private record Call(Class<?> owner, String name, List<? extends Class<?>> arguments) {
+  private record Call(
+      Class<?> owner, boolean ofClass, String name, List<? extends Class<?>> arguments) {
     /** A record compares by method handles that are spun when it first does; a list does not. */
     private List<Object> key() {
-      return List.of(owner, name, arguments);
+      return List.of(owner, ofClass, name, arguments);
     }
 
     /** Whether a method can be called like this. */
     private boolean fits(Method method) {
       List<Class<?>> taken =
           MethodType.methodType(void.class, method.getParameterTypes()).wrap().parameterList();
-      return taken.size() == arguments.size()
+      return Modifier.isStatic(method.getModifiers()) == ofClass
+          && taken.size() == arguments.size()
           && IntStream.range(0, taken.size())
               .allMatch(i -> taken.get(i).isAssignableFrom(arguments.get(i)));
     }
@@ -80,7 +83,11 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
 
   private @Nullable Object call(Object owner, String name, Object[] arguments) {
     Call call =
-        new Call(visible(owner), name, Arrays.stream(arguments).map(Object::getClass).toList());
+        new Call(
+            visible(owner),
+            owner instanceof Class,
+            name,
+            Arrays.stream(arguments).map(Object::getClass).toList());
     Method accessor = accessors.computeIfAbsent(call.key(), key -> find(call));
     try {
       return accessor.invoke(owner, arguments);

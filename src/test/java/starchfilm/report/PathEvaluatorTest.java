@@ -58,6 +58,7 @@ class PathEvaluatorTest {
         "${outer.inner().number()} | 3",
         "${outer.inner.flag} ? 'yes' : 'no' | yes",
         "${outer.method()} | called",
+        "${outer.some.empty} ? 'none' : 'some' | some",
         "${outer.joined('a b', text)} | a b words",
         "${outer.list.size()} | 2",
         "${outer.list.empty} | false",
