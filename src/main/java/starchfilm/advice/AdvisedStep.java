@@ -8,8 +8,8 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Setting;
 import starchfilm.change.Change;
 import starchfilm.change.ChangeStep;
-import starchfilm.change.Limits;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.recipe.Recipe;
 
@@ -62,7 +62,7 @@ record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, St
 
   private static Stream<Casting> cleanerGlycerol(FaultContext scene) {
     Recipe recipe = scene.trial().recipe();
-    if (AdviceFigure.SALT.of(scene) <= Limits.SALTY
+    if (AdviceFigure.SALT.of(scene) <= Composition.SALT_UNNOTICED
         || recipe.glycerol().stock().saltFraction().value() == 0) {
       return Stream.empty();
     }

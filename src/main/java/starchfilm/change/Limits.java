@@ -46,8 +46,5 @@ public final class Limits {
   /** The warmest room that is asked for (K). */
   static final double WARMEST_K = 35 + Units.ZERO_CELSIUS_K;
 
-  /** Salt of the dry solids from which it shows (ratio). */
-  public static final double SALTY = 0.02;
-
   private Limits() {}
 }

@@ -2,6 +2,7 @@ package starchfilm.film;
 
 import java.util.function.Predicate;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
@@ -54,7 +55,8 @@ public enum FilmCaution {
           Check.JUDGED)),
   /** Salt over 2 % of the dry solids widens the bands. */
   SALT_NOTICEABLE(
-      it -> it.film().saltFractionOfDry() > Salt.IGNORED && !Salt.isHigh(it.film()), Salt.SOURCE),
+      it -> it.film().saltFractionOfDry() > Composition.SALT_UNNOTICED && !Salt.isHigh(it.film()),
+      Salt.SOURCE),
   /** Salt over 5 % of the dry solids lowers strength and stretch and may bloom. */
   SALT_HIGH(it -> Salt.isHigh(it.film()), Salt.SOURCE),
   /** Inert solids, of which only how wide they make the bands is known. */

@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import java.util.List;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
@@ -20,12 +21,6 @@ import starchfilm.numerics.evidence.ValidRange;
  * effect. Other salts differ: magnesium chloride lowers strength but raises elongation.
  */
 final class Salt extends FilmInfluence {
-  /** Salt that does not show (kg per kg dry solids; judged). */
-  static final double IGNORED = 0.02;
-
-  /** Salt that is warned of (kg per kg dry solids; judged). */
-  static final double HIGH = 0.05;
-
   /** Where the effect and the thresholds come from. */
   static final Source SOURCE =
       new Source(
@@ -36,7 +31,7 @@ final class Salt extends FilmInfluence {
   private static final double SLOPE = -5;
 
   static boolean isHigh(FilmState film) {
-    return film.saltFractionOfDry() > HIGH;
+    return film.saltFractionOfDry() > Composition.SALT_TOO_MUCH;
   }
 
   Salt() {
@@ -51,7 +46,7 @@ final class Salt extends FilmInfluence {
 
   @Override
   Effect on(FilmProperty property, FilmState film) {
-    double excess = film.saltFractionOfDry() - IGNORED;
+    double excess = film.saltFractionOfDry() - Composition.SALT_UNNOTICED;
     return switch (property) {
       case TENSILE_STRENGTH, ELONGATION, YOUNGS_MODULUS ->
           excess > 0 ? new Effect(Math.exp(SLOPE * excess), -SLOPE * excess) : Effect.NONE;

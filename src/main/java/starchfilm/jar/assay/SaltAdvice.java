@@ -1,6 +1,7 @@
 package starchfilm.jar.assay;
 
 import java.util.OptionalDouble;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
@@ -23,12 +24,6 @@ import starchfilm.numerics.evidence.Source;
  */
 public record SaltAdvice(
     double ofDrySolidsAtUsual, OptionalDouble mostUnnoticed, OptionalDouble mostUsable) {
-  /** Salt in the dry solids below which it may be forgotten; judged. */
-  public static final double UNNOTICED = 0.02;
-
-  /** Salt in the dry solids above which it is warned of; judged. */
-  public static final double TOO_MUCH = 0.05;
-
   /** The usual plasticiser level (kg glycerol per kg dry starch). */
   public static final double USUAL_PLASTICISER = 0.30;
 
@@ -41,7 +36,10 @@ public record SaltAdvice(
   static SaltAdvice of(double saltPerGlycerol) {
     double k = saltPerGlycerol;
     double p = USUAL_PLASTICISER;
-    return new SaltAdvice(k * p / (1 + p + k * p), most(k, UNNOTICED), most(k, TOO_MUCH));
+    return new SaltAdvice(
+        k * p / (1 + p + k * p),
+        most(k, Composition.SALT_UNNOTICED),
+        most(k, Composition.SALT_TOO_MUCH));
   }
 
   /** f = limit solved for p. */

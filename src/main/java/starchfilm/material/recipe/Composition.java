@@ -41,6 +41,12 @@ public record Composition(
   /** Density of water at 25 C (kg/m3). Source: Bosart and Snoddy 1927, rounded. */
   public static final double WATER_KG_PER_M3 = 997;
 
+  /** Salt that does not show in a film (kg per kg dry solids; judged). */
+  public static final double SALT_UNNOTICED = 0.02;
+
+  /** Salt that is warned of (kg per kg dry solids; judged). */
+  public static final double SALT_TOO_MUCH = 0.05;
+
   private static final double ROUNDING = 1e-9;
 
   /** A kind with a smaller share of the starch does not count by itself. */
