@@ -7,6 +7,7 @@ import java.util.Arrays;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Units;
 
 /** The units readers see; the only place where SI figures are turned into them. */
 public enum ReaderUnit {
@@ -21,7 +22,7 @@ public enum ReaderUnit {
   /** Micrometres, from metres. */
   MICROMETRE("µm", 1e6, 0),
   /** Degrees Celsius, from kelvin. */
-  CELSIUS("°C", 1, -273.15),
+  CELSIUS("°C", 1, -Units.ZERO_CELSIUS_K),
   /** Per cent, from ratios. */
   PERCENT("%", 1e2, 0),
   /** Megapascals, from pascals. */
@@ -31,14 +32,13 @@ public enum ReaderUnit {
   /** Newtons. */
   NEWTON("N", 1, 0),
   /** Minutes, from seconds. */
-  MINUTE("min", 1.0 / 60, 0),
+  MINUTE("min", 1 / Units.MINUTE_S, 0),
   /** Hours, from seconds. */
-  HOUR("h", 1.0 / 3_600, 0),
-
+  HOUR("h", 1 / Units.HOUR_S, 0),
   /** Days, from seconds. */
-  DAY("days", 1.0 / 86_400, 0),
+  DAY("days", 1 / Units.DAY_S, 0),
   /** Water-vapour permeability as film makers quote it, from kg/(m s Pa). */
-  PERMEABILITY("g mm/(m² d kPa)", 1e3 * 1e3 * 86_400 * 1e3, 0);
+  PERMEABILITY("g mm/(m² d kPa)", 1e3 * 1e3 * Units.DAY_S * 1e3, 0);
 
   private static final double ROUNDING = 1e-9;
 
