@@ -75,7 +75,7 @@ enum AdviceFigure {
 
   // At the stove.
   COOK_TEMPERATURE(scene -> Setting.COOK_TEMPERATURE.of(scene.setup()), CELSIUS::brief),
-  GELATINISED_AT(scene -> most(scene, StarchKind::gelatinisationEndK), CELSIUS::brief),
+  GELATINISED_AT(scene -> scene.setup().composition().gelatinisedAtK(), CELSIUS::brief),
   COOKED_FROM(
       scene -> guide(scene, guide -> guide.topCelsius().min()) + ZERO_CELSIUS_K, CELSIUS::brief),
   COOKED_UP_TO(
@@ -181,11 +181,14 @@ enum AdviceFigure {
       EnumSet.of(StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.WAXY_CORN);
 
   /**
-   * Share of the time: where the middle case is ready by then, 9 in 10 plates are ready in time.
+   * Share of the time: where the middle case is ready by then, 9 in 10 plates are ready in time;
+   * judged.
    */
   private static final double SURELY = 0.68;
 
+  /** Up to here a plate dries as fast as people expect; from the other on it is slow; judged. */
   private static final double ORDINARY_DRYING_S = 2.5 * DAY_S;
+
   private static final double SLOW_DRYING_S = 5 * DAY_S;
 
   /** Specific heat of a paste that is mostly water (J/(kg K)); of water, any steam table. */

@@ -243,6 +243,11 @@ public record Composition(
     return kinds().stream().mapToDouble(figure).max().orElseThrow();
   }
 
+  /** Temperature at which all of its kinds of starch have gelatinised (K). */
+  public double gelatinisedAtK() {
+    return most(StarchKind::gelatinisationEndK);
+  }
+
   /**
    * Amylose in the dry starch, over all kinds.
    *

@@ -97,12 +97,4 @@ public record Recipe(
         + waterKg.value()
         + others().values().stream().mapToDouble(Estimate::value).sum();
   }
-
-  /** Temperature at which all of its starches have gelatinised (K). */
-  public double gelatinisedAtK() {
-    return starches.stream()
-        .mapToDouble(portion -> portion.kind().gelatinisationEndK())
-        .max()
-        .orElseThrow();
-  }
 }
