@@ -35,4 +35,22 @@ final class RecoveryLogs {
         additions,
         new Estimate(0.125, 0.001));
   }
+
+  /** The same with another content of the jar (kg). */
+  static RecoveryLog withJar(RecoveryLog log, double kg) {
+    return new RecoveryLog(
+        log.oil(),
+        log.alcohol(),
+        log.alcoholKg(),
+        log.catalyst(),
+        log.crudeLayerKg(),
+        log.shareWorkedUp(),
+        log.acid(),
+        log.fattyLayerTakenOff(),
+        log.saltTakenOutKg(),
+        log.lye(),
+        log.alcoholTakenOffKg(),
+        log.additions(),
+        Estimate.exact(kg));
+  }
 }
