@@ -143,13 +143,16 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
             .formatted(GRAM.noted(supplies.glycerolKg()), GRAM.noted(supplies.pureGlycerolKg()));
   }
 
+  /** What is said where there is no way out. */
+  public String noWayOut() {
+    return "Giving up one or two wishes would not help: in this air the film does not get dry. Move"
+        + " the plates to drier or warmer air.";
+  }
+
   private List<String> nothingFits() {
     List<String> ways = waysOut();
     if (ways.isEmpty()) {
-      return List.of(
-          "No recipe fits, and giving up one or two wishes would not help: in"
-              + " this air the film does not get dry. Move the plates to drier or"
-              + " warmer air.");
+      return List.of("No recipe meets every wish. " + noWayOut());
     }
     List<String> lines = new ArrayList<>(List.of("No recipe meets every wish. What would help:"));
     ways.forEach(way -> lines.add("  - " + way));
