@@ -52,7 +52,7 @@ public final class DryingFigure {
   /** The axis of what is moved about is this many times as long as the unmoved plate takes. */
   private static final double ROOM_TO_MOVE = 3;
 
-  /** Of a plate that was forgotten for so many times its course, the course alone is drawn. */
+  /** A now later than this many times the course is left out of the drawing (ratio; judged). */
   private static final double LONG_PAST = 3;
 
   private static final double[] ROUND_DAYS = {0.25, 0.5, 1, 2, 3, 5, 7, 10, 14, 21, 30, 60, 120};

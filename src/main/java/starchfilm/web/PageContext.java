@@ -19,6 +19,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.today.PlateNow;
+import starchfilm.report.words.PlainWords;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -176,7 +177,7 @@ record PageContext(
   private static List<String> why(Throwable why) {
     if (why instanceof RefusedRequestException refused) {
       return refused.sentences().stream()
-          .map(one -> one.substring(0, 1).toUpperCase(Locale.ROOT) + one.substring(1))
+          .map(PlainWords::capital)
           .map(one -> one.matches(".*[.?]") ? one : one + ".")
           .toList();
     }

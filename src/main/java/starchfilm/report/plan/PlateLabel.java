@@ -39,6 +39,7 @@ public record PlateLabel(
     String look,
     String contents,
     String caution) {
+  /** Figures of a tare: more than any kitchen balance shows. */
   private static final int TARE_FIGURES = 6;
 
   /**

@@ -50,7 +50,9 @@ public final class PlanWords {
     return String.join(", ", parts);
   }
 
-  /** Said of a chance of nine in ten or more. */
+  /**
+   * Said where the end of a range decides, which 9 in 10 cases keep, and of a chance above 0.95.
+   */
   public static final String NEARLY_ALL = "at least 9 of 10";
 
   /**

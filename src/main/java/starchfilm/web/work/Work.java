@@ -49,7 +49,7 @@ public final class Work<T> {
   }
 
   /**
-   * Travel here where the reader stopped the work.
+   * Ends here where the reader stopped the work.
    *
    * @throws CancellationException where that is so
    */
