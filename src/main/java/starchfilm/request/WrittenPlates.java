@@ -60,7 +60,8 @@ record WrittenPlates(Plate plate, int count) {
   private static final Map<String, String> SHEETS =
       Map.of("3", "420x297 mm", "4", "297x210 mm", "5", "210x148 mm");
 
-  private static final Pattern SHEET = Pattern.compile("\\b(?:din[ -]?)?a([3-5])\\b");
+  private static final Pattern SHEET =
+      Pattern.compile("(?:\\b|(?<=\\d[x\u00D7*]))(?:din[ -]?)?a([3-5])\\b");
   private static final Pattern LENGTH = Pattern.compile(SIDE + "(?!\\p{L})");
   private static final Pattern WATER =
       Pattern.compile(

@@ -42,7 +42,7 @@ record WrittenStarch(
   /** An ingredient behind its amount, and perhaps its share: 6 g glycerol 88 %. */
   static final Pattern AMOUNT_FIRST =
       Pattern.compile(
-          (AMOUNT + "\\s+(?:of\\s+|de\\s+|d')?" + WHAT + SHARE), Pattern.CASE_INSENSITIVE);
+          AMOUNT + "\\s+(?:of\\s+|de\\s+|d')?" + WHAT + SHARE, Pattern.CASE_INSENSITIVE);
 
   /** An ingredient in front of it: glycerol: 6 g 88 %. */
   static final Pattern WORD_FIRST = Pattern.compile(WHAT + ":?\\s+" + AMOUNT + SHARE);

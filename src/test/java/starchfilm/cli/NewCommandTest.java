@@ -342,6 +342,51 @@ class NewCommandTest {
     assertThat(terminal.run("check", "one.json", "two.json")).isZero();
   }
 
+  /**
+   * A plate's usual thickness is assumed when its file is read, not noted as if it was measured.
+   */
+  @Test
+  void aCellFillsNoFieldThatItDoesNotSpeakOf() throws IOException {
+    Files.writeString(
+        folder.resolve("thick.csv"),
+        "name;starch;starch g;water g;pour.plate.thickness_mm;plate;wet mm\n"
+            + "One;potato;20;360;2;glass 30x20 cm;3\n"
+            + "Two;unknown;20;360;;glass 30x20 cm;3\n");
+    Files.writeString(
+        folder.resolve("later.csv"),
+        "name;starch;starch g;water g;plate;pour.plate.thickness_mm;wet mm\n"
+            + "Three;potato;20;360;glass 30x20 cm;2;3\n");
+
+    assertThat(terminal.run("new", "--from", "thick.csv")).as(terminal.err()).isZero();
+    assertThat(terminal.run("new", "--from", "later.csv")).as(terminal.err()).isZero();
+    for (String file : List.of("one.json", "three.json")) {
+      assertThat(Files.readString(folder.resolve(file))).contains("\"thickness_mm\" : 2");
+    }
+    assertThat(Files.readString(folder.resolve("two.json")))
+        .contains("\"kind\" : \"unknown\"")
+        .doesNotContain("thickness_mm\" : 4");
+  }
+
+  @Test
+  void entriesOfAListMayStandInAnyOrder() throws IOException {
+    Files.writeString(
+        folder.resolve("order.csv"),
+        "name;recipe.starch[2].kind;recipe.starch[2].mass_g;recipe.starch[1].kind;"
+            + "recipe.starch[1].mass_g;water g;wet mm\nOne;corn;5;potato;20;360;3\n");
+    Files.writeString(
+        folder.resolve("zero.csv"),
+        "name;recipe.starch[1].kind;recipe.starch[1].mass_g;recipe.starch[0].kind;"
+            + "recipe.starch[0].mass_g;water g;wet mm\nTwo;corn;5;potato;20;360;3\n");
+
+    assertThat(terminal.run("new", "--from", "order.csv")).as(terminal.err()).isZero();
+    assertThat(terminal.run("new", "--from", "zero.csv")).as(terminal.err()).isZero();
+    for (String file : List.of("one.json", "two.json")) {
+      assertThat(Files.readString(folder.resolve(file)))
+          .containsPattern("(?s)potato.*20.*corn.*5")
+          .doesNotContain("\"1\"");
+    }
+  }
+
   @Test
   void namesEveryFaultOfATableByItsCellAndWritesNothing() throws IOException {
     Files.writeString(

@@ -47,6 +47,7 @@ class WrittenPlatesTest {
         // ISO 216:2007, table 1.
         "A4 glass, 1, 297, 210, 4, GLASS, RECTANGLE",
         "2x A4 polypropylene, 2, 297, 210, 2, POLYPROPYLENE, RECTANGLE",
+        "4xA4 glass, 4, 297, 210, 4, GLASS, RECTANGLE",
         "3 DIN A5 glass plates, 3, 210, 148, 4, GLASS, RECTANGLE",
         "a3 steel tray, 1, 420, 297, 1, STEEL, RECTANGLE",
         "baking tray, 1, 300, 200, 1, STEEL, RECTANGLE",

@@ -204,7 +204,10 @@ public sealed interface Located {
       Optional<Located> here = to;
       if (dot >= 0) {
         ObjectValue inner =
-            get(key)
+            // By its own name: a path's number would also find a single value, taken as a list of
+            // one.
+            Optional.ofNullable(members.get(key))
+                .map(Member::value)
                 .filter(ObjectValue.class::isInstance)
                 .map(ObjectValue.class::cast)
                 .orElseGet(() -> new ObjectValue(place.at(key), Map.of(), List.of()));
