@@ -200,6 +200,20 @@ class PlanCommandTest {
   }
 
   @Test
+  void aPlanForUseInFrostIsSavedAsFilesThatAreReadAgain() {
+    assertThat(plan("--by", "5d", "--feel", "stiff", "--use", "50%, -10C", "--save", "trials"))
+        .isZero();
+
+    Notebook notebook = NotebookReader.read(List.of(folder.resolve("trials")));
+    assertThat(notebook.faults()).isEmpty();
+    assertThat(notebook.trials())
+        .isNotEmpty()
+        .allSatisfy(
+            trial ->
+                assertThat(trial.casting().use().temperatureK()).isCloseTo(263.15, within(1e-9)));
+  }
+
+  @Test
   void aSavedPlanIsForecastAsThePlanSaid() {
     assertThat(plan("--by", "5d", "--save", "trials")).isZero();
     String planned = lineWith("dry through, thick spot", terminal.out());

@@ -28,7 +28,7 @@ record TrialFieldTable(List<List<String>> rows) {
   private static final Pattern KIND =
       Pattern.compile("(required )?(per pour )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
   private static final Pattern RANGE =
-      Pattern.compile("(above |percent )?([0-9.]+ )?to ([0-9.]+)( .+)?");
+      Pattern.compile("(above |percent )?(-?[0-9.]+ )?to ([0-9.]+)( .+)?");
 
   /** The table of a kind of file. */
   static TrialField read(String table) {

@@ -35,7 +35,7 @@ class TrialFaultsTest {
         "recipe.starch.0.mass_g | 1 | `recipe.starch: 0.234 % dry starch in the paste given, allowed at least 0.5 %; check the grams of starch and of water`",
         "recipe.glycerol.mass_g | 200 | `recipe.glycerol: 1030 g glycerol per 100 g dry starch given, allowed at most 500 g; check the grams of glycerol and of starch; such a mixture stays liquid`",
         "use.rh_pct | 100 | `use.rh_pct: 100 given, allowed 0, or more than 1 up to 99 %; write the relative humidity where the film is used, such as 50`",
-        "use.air_C | -273.15 | `use.air_C: -273.15 given, allowed 1 to 90 °C; write degrees Celsius; there is no forecast for frost or steam`",
+        "use.air_C | -273.15 | `use.air_C: -273.15 given, allowed -20 to 90 °C; write degrees Celsius; no film is forecast in harder frost or in steam`",
         "cook.water_lost_g | 500 | `cook.water_lost_g: 500 g of water lost in the pot given, allowed less than the 370 g that went in; weigh the pot before and after the cook and write the difference`",
         "pour.poured_g | 9000 | `pour.poured_g: a pour that makes 148 mm on this plate given, allowed 0.05 to 50 mm; check poured_g and the plate's sides`",
         "pour.wet_thickness_mm | 9 | `pour.wet_thickness_mm: a wet thickness that does not fit the grams poured given, allowed about 2.46 mm, which poured_g makes on this plate; check wet_thickness_mm, poured_g and the plate's sides`",
