@@ -257,7 +257,7 @@ final class Window {
   /** Goes on with the tabulator key until the element with these words has the focus. */
   void tabTo(String words) {
     for (int i = 0; i < 120; i++) {
-      press(Keys.TAB);
+      new Actions(driver).sendKeys(Keys.TAB).perform();
       if (focused().contains(words)) {
         return;
       }
@@ -290,12 +290,12 @@ final class Window {
   }
 
   /**
-   * Saves the whole page for looking at, and with {@code -Dstarchfilm.pictures=true} also in dark,
-   * narrow, in grey, and as it prints.
+   * Saves the whole page for looking at where {@code -Dstarchfilm.pictures=true} is given: on a
+   * desk and a phone, light, dark, in grey, and as it prints.
    */
   void picture(String name) {
-    save(name + "-desk-light");
     if (Boolean.getBoolean("starchfilm.pictures")) {
+      save(name + "-desk-light");
       inDark();
       save(name + "-desk-dark");
       onPhone();
@@ -307,9 +307,9 @@ final class Window {
       save(name + "-desk-grey");
       seeing("none");
       print(name + "-print");
+      onDesk();
+      inLight();
     }
-    onDesk();
-    inLight();
   }
 
   /** What a desk shows of the page, this high. */
