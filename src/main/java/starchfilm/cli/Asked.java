@@ -65,7 +65,8 @@ record Asked(
     List<String> words = entries.words(Field.of(key));
     if (words.size() > 1) {
       throw CommandFailure.wrongInput(
-          Field.of(key).name() + ": given more than once, allowed once; leave all but one out");
+          entries.name(Field.of(key))
+              + ": given more than once, allowed once; leave all but one out");
     }
     return words.stream().findFirst();
   }

@@ -124,6 +124,6 @@ record OptionEntries(ParseResult parsed) implements Entries {
 
   @Override
   public String name(Field field) {
-    return field.name();
+    return field.name().isEmpty() ? field.param().replaceAll("[\\[\\].]", "") : field.name();
   }
 }

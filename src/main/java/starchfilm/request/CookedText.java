@@ -1,5 +1,6 @@
 package starchfilm.request;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.PackedText;
 
 /**
@@ -50,6 +54,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
                   Set.of("trial.poured-mass", "trial.wet", "so far.poured")
                       .contains(form.fields().get(0)))
           .toList();
+  private static final Pattern POURED_WORD =
+      Pattern.compile(
+          "^(?:poured|gegossen|coul\\u00E9e?|vers\\u00E9e?|vertid[oa])\\s+(?:(?:at|on|am|um|le|\\u00E0|el)\\s+)?",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   private static final Pattern ON_A_PLATE =
       Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
   private static final Pattern EACH =
@@ -105,7 +113,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   }
 
   /** Takes a line apart; what is not understood is refused with what was. */
-  static CookedText of(String text, Entries others) {
+  static CookedText of(String text, Entries others, Clock clock) {
     if (text.length() > LONGEST) {
       return new CookedText(
           Map.of(),
@@ -120,7 +128,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       String words = part.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
       if (!words.isEmpty()) {
         boolean isFirstPour = !parts.containsKey("trial.poured-mass");
-        (isTaken(words, parts) ? understood : strange).add(words);
+        (isTaken(words, parts) || isTime(words, parts, clock) ? understood : strange).add(words);
         if (isFirstPour && parts.containsKey("trial.poured-mass") && EACH.matcher(words).find()) {
           parts.put("line.each", List.of(words));
         }
@@ -136,6 +144,17 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
                     quoted(strange),
                     understood.isEmpty() ? "" : ", but " + quoted(understood) + " is");
     return new CookedText(Map.copyOf(parts), others, refusal);
+  }
+
+  /** A time in any words that a note takes, too. */
+  private static boolean isTime(String part, Map<String, List<String>> parts, Clock clock) {
+    String time = POURED_WORD.matcher(part).replaceFirst("");
+    try {
+      return new MomentParser(clock).parse(time) instanceof Moment.ByTheClock
+          && put(parts, "so far.poured", time);
+    } catch (MistypedException noTime) {
+      return false;
+    }
   }
 
   private static String quoted(List<String> parts) {

@@ -60,7 +60,7 @@ public record NewTrial(
    */
   public static NewTrial read(
       Entries written, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
-    EntryReader in = withLine(written);
+    EntryReader in = withLine(written, clock);
     Optional<LocalDateTime> poured = TrialQuestion.poured(in, clock);
     OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
@@ -80,6 +80,7 @@ public record NewTrial(
                 clock)
             .read();
     read.ifPresent(whole -> requireBeside(in, whole.trial(), folder));
+    read.ifPresent(whole -> requireAlone(in, change, whole.trial()));
     return in.finished(
         () ->
             new NewTrial(
@@ -91,9 +92,9 @@ public record NewTrial(
   }
 
   /** Reads a line that says what was cooked beside what was written field by field. */
-  static EntryReader withLine(Entries written) {
+  static EntryReader withLine(Entries written, Clock clock) {
     String typed = String.join(" ", written.words(Field.of("line.cooked")));
-    CookedText cooked = CookedText.of(typed, written);
+    CookedText cooked = CookedText.of(typed, written, clock);
     EntryReader in = new EntryReader(cooked);
     if (!cooked.refusal().isEmpty()) {
       in.refuse(cooked.refusal());
@@ -136,6 +137,17 @@ public record NewTrial(
         : own;
   }
 
+  /** What a change sets is set by nothing else. */
+  private static void requireAlone(EntryReader in, Optional<OneChange> change, Trial trial) {
+    if (change.isPresent()
+        && TrialQuestion.isWritten(in)
+        && !change.get().isMadeIn(trial.casting())) {
+      in.refuse(
+          "but.but",
+          '"' + change.get().word() + "\" given beside another change of the same; leave one out");
+    }
+  }
+
   /** A trial file names its log by the name it has beside it. */
   private static void requireBeside(EntryReader in, Trial trial, Path folder) {
     if (in.has(WrittenPlace.ROOM) && trial.casting().room().isLogged()) {
@@ -150,7 +162,7 @@ public record NewTrial(
     }
   }
 
-  /** A file allows less here and there than a question does: a name of any length, a cold bench. */
+  /** A file allows less here and there than a question does: a name of any length. */
   private static String sound(String text, Path folder) {
     Findings findings = new Findings("");
     new TrialReader().read(text, folder.resolve("new.json"), findings);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
@@ -64,6 +65,13 @@ record OneChange(String word, Trial recipe, ChangeStep step) {
   /** What it was and what it is, in the reader's units. */
   String sentence() {
     return fields().sentence(step.change().setting(), step.after());
+  }
+
+  /** Whether a casting is as the change made it, up to rounding. */
+  boolean isMadeIn(Casting casting) {
+    Setting setting = step.change().setting();
+    double wanted = setting.of(step.after());
+    return Math.abs(setting.of(casting) - wanted) <= 0.02 * Math.abs(wanted);
   }
 
   /** The fields of the earlier trial with the change in them; with the air its damp changes. */

@@ -36,7 +36,7 @@ public record ThicknessQuestion(Trial trial, ThicknessRequest request, List<Stri
    */
   public static ThicknessQuestion read(
       Entries entries, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
-    EntryReader in = NewTrial.withLine(entries);
+    EntryReader in = NewTrial.withLine(entries, clock);
     in.require("thickness.by", "when it must be dry, such as 5d");
     double byS =
         in.one("thickness.by", typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);

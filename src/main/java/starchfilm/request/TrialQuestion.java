@@ -119,7 +119,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return isWritten(new EntryReader(entries));
   }
 
-  private static boolean isWritten(EntryReader in) {
+  static boolean isWritten(EntryReader in) {
     return in.hasAnyOf("trial") || in.hasAnyOf("place");
   }
 

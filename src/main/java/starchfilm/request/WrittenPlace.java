@@ -22,11 +22,13 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.notebook.TrialField;
 import starchfilm.files.roomlog.RoomLogReader;
 import starchfilm.request.WrittenAir.AirSpan;
 
@@ -47,6 +49,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
           + " a room of your trials, or one of: "
           + UsualPlace.names();
+
+  private static final Allowed BENCH =
+      TrialField.TRIAL.field("room").field("bench_C").allowed().orElseThrow();
 
   /** Humidity where nobody measured (%), as for a trial file; judged. */
   private static final AirSpan UNKNOWN_HUMIDITY = new AirSpan(35, 70, false);
@@ -77,7 +82,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           if (speed.isPresent()) {
             place = blown(place, speed.get());
           }
-          OptionalDouble benchK = in.number("place.bench", TEMPERATURE::si);
+          OptionalDouble benchK = in.number("place.bench", WrittenPlace::benchK);
           if (benchK.isEmpty()) {
             benchK =
                 base.map(DryingPlace::benchTemperatureK)
@@ -89,6 +94,14 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           return new WrittenPlace(
               new DryingPlace(name, place.room(), place.uncertainty(), benchK), log);
         });
+  }
+
+  private static double benchK(String typed) {
+    double benchK = TEMPERATURE.si(typed);
+    if (!BENCH.contains(Math.rint((benchK - ZERO_CELSIUS_K) * 1e9) / 1e9)) {
+      throw new MistypedException(typed, BENCH.words(), BENCH.mend());
+    }
+    return benchK;
   }
 
   private static boolean isName(String typed) {

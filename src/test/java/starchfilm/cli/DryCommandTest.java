@@ -42,6 +42,15 @@ class DryCommandTest {
     assertThat(terminal.err()).isEmpty();
   }
 
+  @Test
+  void refusesABenchAndASecondFileByTheirNames() {
+    assertThat(terminal.run("dry", BLEND, "--bench", "120C")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("--bench: \"120C\" given, allowed 1 to 98 \u00B0C");
+
+    assertThat(terminal.run("dry", BLEND, BLEND)).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("FILE: given more than once");
+  }
+
   /** A fan sparks beside methanol and spreads spores; for the next pour moving air is right. */
   @Test
   void tellsOfAFanOnlyWhereOneMayRun() throws IOException {

@@ -54,6 +54,41 @@ class NewCommandTest {
     assertThat(terminal.run("check", "first-try.json")).isEqualTo(ExitCodes.DONE);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "gegossen gestern 18:30, 2026-04-19T18:30",
+    "hier 18h30, 2026-04-19T18:30",
+    "poured Apr 19 6:30 pm, 2026-04-19T18:30",
+    "poured last night, 2026-04-19T21:00"
+  })
+  void readsTheTimeOfThePourInTheWordsANoteTakes(String words, String noted) throws IOException {
+    terminal.run("new", "20 g potato; 360 g water; 20C,50%; " + words + "; called A");
+
+    assertThat(Files.readString(folder.resolve("a.json"))).as(terminal.err()).contains(noted);
+  }
+
+  @Test
+  void takesAWarmBenchForABenchAndNotForTheAir() throws IOException {
+    terminal.run("new", "20 g potato; 360 g water; 20C,50%; warm bench 95F; called A");
+
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .as(terminal.err())
+        .contains("\"bench_C\" : 35", "\"air_C\" : 20");
+  }
+
+  @Test
+  void refusesAnOptionThatUndoesTheNamedChange() {
+    terminal.run("new", COOKED);
+
+    assertThat(
+            terminal.run("new", "--from", "first-try.json", "--but", "thinner", "--wet", "2.8mm"))
+        .isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("--but: \"thinner\" given beside another change");
+    assertThat(terminal.run("new", "--from", "first-try.json", "--but", "thinner", "--rh", "60%"))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+  }
+
   @Test
   void takesARoomByItsNameAlone() throws IOException {
     terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; in the Kitchen; called A");
@@ -191,7 +226,7 @@ class NewCommandTest {
     assertThat(terminal.run("new", recipe, "--room-name", "x".repeat(101))).isEqualTo(2);
     assertThat(terminal.run("new", recipe, "--bench", "-1C")).isEqualTo(2);
     assertThat(terminal.err())
-        .contains("room.name: 101 characters given", "room.bench_C: -1 given, allowed 1 to 98");
+        .contains("room.name: 101 characters given", "--bench: \"-1C\" given, allowed 1 to 98");
     assertThat(folder).isEmptyDirectory();
   }
 
