@@ -23,6 +23,8 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.UnmatchedArgumentException;
 import starchfilm.files.amount.NearMiss;
+import starchfilm.files.amount.Synonyms;
+import starchfilm.files.json.PackedText;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.report.TrialForecasts;
@@ -254,9 +256,13 @@ final class App implements Runnable {
           unknown.getCommandLine().getCommandSpec().options().stream()
               .map(OptionSpec::longestName)
               .toList();
+      String everyday =
+          Synonyms.of(PackedText.of(App.class, "options.words")).getOrDefault(option, option);
       return option
           + " is no option of this command"
-          + NearMiss.of(option, known).map(near -> "; did you mean " + near + "?").orElse("");
+          + NearMiss.of(known.contains(everyday) ? everyday : option, known)
+              .map(near -> "; did you mean " + near + "?")
+              .orElse("");
     }
     return String.valueOf(exception.getMessage());
   }

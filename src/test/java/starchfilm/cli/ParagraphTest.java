@@ -15,8 +15,17 @@ class ParagraphTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"frobnicate x, is no command", "dyr, did you mean dry?"})
-  void aCommandThatIsNoneIsToldInWords(String typed, String told) {
+  @CsvSource({
+    "frobnicate x, is no command",
+    "dyr, did you mean dry?",
+    "dry --wett 3mm, did you mean --wet?",
+    "dry --thickness 3mm, did you mean --wet?",
+    "plan --humidity 50%, did you mean --rh?",
+    "plan --film stiff, did you mean --feel?",
+    "compare --output x, did you mean --out?",
+    "dry --frobnicate 3, --frobnicate is no option of this command"
+  })
+  void aCommandOrOptionThatIsNoneIsToldInWords(String typed, String told) {
     Terminal terminal = new Terminal(Path.of(""));
 
     assertThat(terminal.run(typed.split(" ", -1))).isEqualTo(2);
