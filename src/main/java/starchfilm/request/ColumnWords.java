@@ -35,7 +35,9 @@ final class ColumnWords {
     Matcher unit = UNIT.matcher(head.strip());
     if (unit.matches() && Unit.known(unit.group(2)).isPresent()) {
       String measured = unit.group(2).replace("\u00B0", "");
-      return Optional.ofNullable(KEYS.get(plain(unit.group(1))))
+      // What a word means may depend on the unit: salt (%) is in the jar, salt (g) is added.
+      return Optional.ofNullable(KEYS.get(plain(unit.group(1) + measured)))
+          .or(() -> Optional.ofNullable(KEYS.get(plain(unit.group(1)))))
           .map(key -> new Meaning(key.replace("starch.kind", "starch.mass_g"), measured));
     }
     return Optional.ofNullable(KEYS.get(plain(head))).map(key -> new Meaning(key, ""));

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.Workshop;
@@ -40,6 +41,10 @@ public record ThicknessQuestion(Trial trial, ThicknessRequest request, List<Stri
     in.require("thickness.by", "when it must be dry, such as 5d");
     double byS =
         in.one("thickness.by", typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);
+    Stream.of("trial.wet", "trial.poured-mass")
+        .filter(in::has)
+        .forEach(
+            key -> in.remark(in.quoted(key) + " is not used: how thick to pour is what is asked."));
     Optional<Trial> trial =
         TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()

@@ -100,6 +100,11 @@ final class WrittenTrial {
               .flatMap(read -> level.tooLittleFor(read.recipe().glycerol().massKg().value()))
               .ifPresent(text -> in.remark("It takes " + text + "."));
         });
+    if (in.has("trial.poured-mass") && in.has("trial.wet")) {
+      in.remark(
+          "The wet thickness follows from %s; %s is not used."
+              .formatted(in.quoted("trial.poured-mass"), in.quoted("trial.wet")));
+    }
     if (in.has("trial.poured-mass") && !in.has("line.each")) {
       trial.filter(read -> read.plates() > 1).ifPresent(this::tellEach);
     }

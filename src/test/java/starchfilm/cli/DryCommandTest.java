@@ -51,6 +51,14 @@ class DryCommandTest {
     assertThat(terminal.err()).contains("FILE: given more than once");
   }
 
+  @Test
+  void saysWhichOfTwoThicknessesCounts() {
+    assertThat(terminal.run("dry", BLEND, "--wet", "2.2mm", "--poured-mass", "150g")).isZero();
+
+    assertThat(terminal.out())
+        .contains("The wet thickness follows from --poured-mass; --wet is not used.");
+  }
+
   /** A fan sparks beside methanol and spreads spores; for the next pour moving air is right. */
   @Test
   void tellsOfAFanOnlyWhereOneMayRun() throws IOException {

@@ -90,6 +90,20 @@ class NewCommandTest {
   }
 
   @Test
+  void aTableHasColumnsForWhatOptionsSayAndTellsThemApartByTheirUnits() throws IOException {
+    Files.writeString(
+        folder.resolve("old.csv"),
+        "name;starch;starch g;glycerol g;salt %;origin;water g;paste \u00B0F;cook lost g;rim mm\n"
+            + "A;potato;20;6;3;recovered;360;140;25;5\n");
+
+    assertThat(terminal.run("new", "--from", "old.csv")).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"salt_pct\" : 3", "\"origin\" : \"recovered\"", "\"paste_C\" : 60")
+        .contains("\"water_lost_g\" : 25", "\"rim_height_mm\" : 5")
+        .doesNotContain("salt_g", "poured_g");
+  }
+
+  @Test
   void takesARoomByItsNameAlone() throws IOException {
     terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; in the Kitchen; called A");
 

@@ -51,6 +51,15 @@ class TakingBackTest {
   }
 
   @Test
+  void aCorrectionIsToldWithItsUnitAndAStripMayHoldPounds() {
+    noting("--replace", "weighing 2=1 lb 9 oz");
+    assertThat(terminal.out()).contains("weighed 709 g, +6h is now 709 g");
+
+    noting("--pull", "2lb", "--width", "0.5in");
+    assertThat(terminal.out()).contains("strip of 12.7 mm broke at 0.907 kg");
+  }
+
+  @Test
   void listsWhatIsNotedLineByLine() {
     assertThat(noting("--list"))
         .contains("weighing 2: weighed 709 g, +6h")

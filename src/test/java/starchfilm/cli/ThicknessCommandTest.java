@@ -35,6 +35,15 @@ class ThicknessCommandTest {
   }
 
   @Test
+  void saysThatAThicknessIsNotUsedWhereOneIsAskedFor() {
+    String blend = Path.of("formulations", "garden", "4-blend.json").toAbsolutePath().toString();
+
+    assertThat(terminal.run("thickness", blend, "--by", "5d", "--wet", "2mm")).isZero();
+
+    assertThat(terminal.out()).contains("--wet is not used: how thick to pour is what is asked.");
+  }
+
+  @Test
   void aRecipeCanBeTyped() {
     int exitCode =
         terminal.run(

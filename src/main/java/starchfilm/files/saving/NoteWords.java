@@ -4,13 +4,14 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
@@ -212,7 +213,9 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    * @return that of a force, or of a mass that hung on the strip
    */
   public static String loadField(String load) {
-    return load.strip().toLowerCase(Locale.ROOT).endsWith("g") ? "load_kg" : "load_N";
+    return TypedAmount.inUnit("N", load, Dimension.MASS).unit().dimension() == Dimension.MASS
+        ? "load_kg"
+        : "load_N";
   }
 
   /**

@@ -212,7 +212,11 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     TrialField of = kind == NoteKind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
     Located value = FieldInput.of(of, typed.strip());
     return new Note.Edit(
-        "corrected: " + words() + " is now " + value.shown(), text -> with(text, value));
+        "corrected: " + words() + " is now " + value.shown() + unit(of), text -> with(text, value));
+  }
+
+  private static String unit(TrialField of) {
+    return of.unit().isEmpty() ? "" : " " + of.unit().replace("um", "\u00B5m");
   }
 
   private String with(String text, Located value) throws UnreadableFileException {
