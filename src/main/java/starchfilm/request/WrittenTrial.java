@@ -236,17 +236,19 @@ final class WrittenTrial {
         : entry;
   }
 
-  /** Since the pour, or by the clock on the wall, as a file has it. */
+  /** Since the pour, or by the clock on the wall in the words that a note takes. */
   private String weighedAt(String time, String typed) {
-    if (time.matches(".*(?:\\d:|\\d-\\d|day|now).*")
+    if (time.matches("-\\s*[0-9].*")) {
+      throw new MistypedException(
+          typed, TIME_AND_MASS, "a plate cannot be weighed before the pour");
+    }
+    boolean isNumber = time.matches("[+0-9.,]*(?:e[0-9]+.*)?");
+    if (!isNumber
+        && !MomentParser.isSpan(time)
         && new MomentParser(clock).parse(time) instanceof Moment.ByTheClock at) {
       return at.time().withSecond(0).withNano(0).toString();
     }
     double seconds = Dimension.TIME.si(time.startsWith("+") ? time.substring(1) : time);
-    if (seconds < 0) {
-      throw new MistypedException(
-          typed, TIME_AND_MASS, "a plate cannot be weighed before the pour");
-    }
     return "+" + BigDecimal.valueOf(seconds / 60).toPlainString() + "min";
   }
 

@@ -181,7 +181,7 @@ class WeighedSoFarTest {
         "6=700g | add the unit",
         "6h=700 | add the unit",
         "6h=700lb | allowed more than 0, up to 200000 g",
-        "NaN=700g | write one number with its unit",
+        "NaN=700g | allowed a time such as +6h, now",
         "6h=NaN g | write one number with its unit",
         "1e400h=700g | allowed a time in min, h or d",
         "6h=1e400g | allowed a mass, such as 412 g or 8 oz",
@@ -213,6 +213,14 @@ class WeighedSoFarTest {
       assertThat(dry.exit()).isEqualTo(2);
       assertThat(dry.err()).contains("--weighed: a second weighing at the same time");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"yesterday 16:00", "gestern 16 Uhr", "hier 16h", "20 hours ago", "6 hours"})
+  void takesATimeInTheWordsThatANoteTakes(String time) throws IOException {
+    assertThat(dryThrough("--poured=yesterday 10:00", "--weighed=" + time + "=731g"))
+        .isEqualTo(dryThrough("--poured=yesterday 10:00", "--weighed=6h=731g"));
   }
 
   @Test

@@ -105,8 +105,8 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
    *
    * @param afterPourS the band (s since the pour), its low end and middle finite
    * @return such as {@code Sat 28 Nov, about 9:00 (7–11)}, {@code Sat 28 Nov, about 1:00 (Fri 22:00
-   *     to 4:00)}, {@code Sat 28 Nov (Thu 26 Nov to Tue 1 Dec)}, {@code Sat 28 Nov (Thu 26 Nov to
-   *     never)}; where the pour is not dated, {@code after 41 hours (28–62)}
+   *     to Sat 4:00)}, {@code Sat 28 Nov (Thu 26 Nov to Tue 1 Dec)}, {@code Sat 28 Nov (Thu 26 Nov
+   *     to never)}; where the pour is not dated, {@code after 41 hours (28–62)}
    */
   public String range(Band afterPourS) {
     return range(afterPourS, afterPourS.middle());
@@ -138,7 +138,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     }
     return low.toLocalDate().equals(high.toLocalDate())
         ? "%s (%s\u2013%s)".formatted(about, low.getHour(), high.getHour())
-        : "%s (%s to %s)".formatted(about, clock(low, middle), clock(high, middle));
+        : "%s (%s to %s)".formatted(about, clock(low, middle), clock(high, low));
   }
 
   /**
@@ -212,8 +212,9 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     return (at.getYear() == pouredAt.orElseThrow().getYear() ? DATE : DATE_AND_YEAR).format(at);
   }
 
-  private static String clock(LocalDateTime at, LocalDateTime middle) {
-    boolean sameDay = at.toLocalDate().equals(middle.toLocalDate());
+  /** With its day, unless that is the day named last. */
+  private static String clock(LocalDateTime at, LocalDateTime named) {
+    boolean sameDay = at.toLocalDate().equals(named.toLocalDate());
     return (sameDay ? "" : WEEKDAY.format(at) + " ") + at.getHour() + ":00";
   }
 

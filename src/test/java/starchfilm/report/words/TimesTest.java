@@ -72,7 +72,7 @@ class TimesTest {
     assertThat(dated.range(new Band(14.4 * HOUR, 14.6 * HOUR, 14.7 * HOUR)))
         .isEqualTo("Tue 29 Dec, about 9:00");
     assertThat(dated.range(new Band(3.6 * HOUR, 6.6 * HOUR, 9.6 * HOUR)))
-        .isEqualTo("Tue 29 Dec, about 1:00 (Mon 22:00 to 4:00)");
+        .isEqualTo("Tue 29 Dec, about 1:00 (Mon 22:00 to Tue 4:00)");
     assertThat(dated.range(new Band(1.5 * DAY, 2 * DAY, 3 * DAY)))
         .isEqualTo("Wed 30 Dec, about 19:00 (7:00 to Thu 19:00)");
     assertThat(dated.range(new Band(1.1 * DAY, 2 * DAY, 3.2 * DAY)))
