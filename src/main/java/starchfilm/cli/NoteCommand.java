@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
@@ -59,6 +60,16 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.wrongInput(
           notebook.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n")));
     }
+    Stream.of("at", "of", "same-plate", "without-plate", "caption", "keep-place")
+        .filter(key -> asked.has("note." + key))
+        .findFirst()
+        .ifPresent(
+            key -> {
+              throw CommandFailure.wrongInput(
+                  "--"
+                      + key
+                      + ": given without anything to note; add what to note, such as --weighed 655g");
+            });
     NoteQuestions questions = new NoteQuestions(asked, subject);
     List<Note> answers = questions.ask();
     if (answers.isEmpty()) {

@@ -114,7 +114,12 @@ record TrialFiles(Asked asked, Notebook notebook) {
     forecasts.failures().forEach(asked.err()::println);
     if (forecasts.done().isEmpty()) {
       throw forecasts.failures().isEmpty()
-          ? CommandFailure.wrongInput("no trial without a fault " + purpose + "; nothing written.")
+          ? CommandFailure.wrongInput(
+              (notebook.putAway().isEmpty()
+                      ? "no trial without a fault "
+                      : "no trial that is sound and not put away ")
+                  + purpose
+                  + "; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
     return forecasts;

@@ -121,6 +121,16 @@ class CompareCommandTest {
   }
 
   @Test
+  void saysThatEveryTrialIsPutAway() throws IOException {
+    Files.writeString(
+        folder.resolve("a.json"),
+        Files.readString(STARTER).replaceFirst("\\{", "{\"put_away\": true, "));
+
+    assertThat(terminal.run("compare", ".")).isEqualTo(2);
+    assertThat(terminal.err()).contains("no trial that is sound and not put away to compare");
+  }
+
+  @Test
   void wantsAFile() {
     assertThat(terminal.run("compare")).isEqualTo(2);
     assertThat(terminal.err()).contains("FILE-OR-FOLDER").contains("starchfilm compare --help");

@@ -52,6 +52,14 @@ class KeptJarTest {
   }
 
   @Test
+  void aJarNothingWasTakenFromHoldsWhatItHeld() {
+    run("assay|--mass|400 ml|--label|99.5 %|--keep|full");
+
+    assertThat(oneLine(run("check|.").out()))
+        .containsPattern("Jar full: ([0-9]+ g \\([0-9]+ to [0-9]+ g\\)) left\\. It held \\1 on");
+  }
+
+  @Test
   void saysWhatIsLeftAfterTheTrialsThatTookFromIt() throws IOException {
     cast("a", "2026-03-07T10:15", 5.2);
     cast("b", "2026-03-08T10:15", 20);

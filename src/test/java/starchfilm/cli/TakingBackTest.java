@@ -51,6 +51,15 @@ class TakingBackTest {
   }
 
   @Test
+  void refusesWhatIsSaidOfANoteThatIsMissing() throws IOException {
+    assertThat(terminal.run("note", "blend.json", "--at", "10:00")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--at: given without anything to note");
+    assertThat(terminal.run("note", "blend.json", "--caption", "a crack")).isEqualTo(2);
+
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+  }
+
+  @Test
   void aCorrectionIsToldWithItsUnitAndAStripMayHoldPounds() {
     noting("--replace", "weighing 2=1 lb 9 oz");
     assertThat(terminal.out()).contains("weighed 709 g, +6h is now 709 g");

@@ -74,12 +74,15 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
    * @return kg, nowhere below 0
    */
   public Band leftBandKg() {
-    Estimate left = leftKg();
-    double half = Band.Z90 * left.sd();
+    return bandKg(leftKg());
+  }
+
+  private static Band bandKg(Estimate mass) {
+    double half = Band.Z90 * mass.sd();
     return new Band(
-        Math.max(0, left.value() - half),
-        Math.max(0, left.value()),
-        Math.max(0, left.value() + half));
+        Math.max(0, mass.value() - half),
+        Math.max(0, mass.value()),
+        Math.max(0, mass.value() + half));
   }
 
   /**
@@ -102,7 +105,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
     String not =
         earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.";
     return "Jar %s: %s left. It held %s%s; "
-            .formatted(jar.name(), left(), Words.grams(jar.massKg()), on)
+            .formatted(jar.name(), left(), grams(bandKg(jar.massKg())), on)
         + (took + would + not);
   }
 
