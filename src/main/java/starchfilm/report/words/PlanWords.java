@@ -23,6 +23,9 @@ import starchfilm.planning.Wish;
 
 /** What a plan finds, in plain words. */
 public final class PlanWords {
+  /** A difference by less is none (ratio; judged). */
+  private static final double NOTICEABLE = 0.01;
+
   private PlanWords() {}
 
   /**
@@ -77,7 +80,9 @@ public final class PlanWords {
   public static Optional<String> sentence(BindingLimit limit) {
     return limit
         .buys()
-        .map(buys -> moved(limit) + ": " + gain(limit.goal(), limit.gives(), buys) + ".");
+        .map(buys -> gains(limit, buys))
+        .filter(gains -> !gains.isEmpty())
+        .map(gains -> moved(limit) + ": " + String.join(", ", gains) + ".");
   }
 
   private static String moved(BindingLimit limit) {
@@ -100,26 +105,46 @@ public final class PlanWords {
         .formatted(figure.apply(limit.moved()), figure.apply(limit.now()));
   }
 
-  private static String gain(Goal goal, RecipeOutcome gives, RecipeOutcome buys) {
-    String text =
-        switch (goal) {
-          case MOST_FILM ->
-              "%s g of film instead of %s g"
-                  .formatted(GRAM.two(buys.filmKg()), GRAM.two(gives.filmKg()));
-          case SOONEST ->
-              "ready in " + Spans.of(buys.readyS()) + " rather than " + Spans.of(gives.readyS());
-          case SAFEST ->
-              "as asked and in time in %s likely cases instead of %s"
-                  .formatted(
-                      chance(buys.chance() * buys.wishChance()),
-                      chance(gives.chance() * gives.wishChance()));
-          case CLOSEST ->
-              "as asked in %s likely cases instead of %s"
-                  .formatted(chance(buys.wishChance()), chance(gives.wishChance()));
-        };
-    return buys.plates() > gives.plates() && goal != Goal.SAFEST
-        ? text + ", on " + buys.plates() + " plates instead of " + gives.plates()
-        : text;
+  /** What changes by it; as differences, for the recipe's own figures are of rounded grams. */
+  private static List<String> gains(BindingLimit limit, RecipeOutcome buys) {
+    RecipeOutcome gives = limit.gives();
+    List<String> gains = new ArrayList<>();
+    switch (limit.goal()) {
+      case MOST_FILM -> {
+        double more = buys.filmKg() - gives.filmKg();
+        if (Math.abs(more) > NOTICEABLE * gives.filmKg()) {
+          gains.add(GRAM.two(Math.abs(more)) + " g " + (more > 0 ? "more" : "less") + " film");
+        }
+      }
+      case SOONEST -> {
+        double sooner = gives.readyS() - buys.readyS();
+        if (Math.abs(sooner) > NOTICEABLE * gives.readyS()) {
+          gains.add(
+              "ready " + Spans.of(Math.abs(sooner)) + " " + (sooner > 0 ? "sooner" : "later"));
+        }
+      }
+      case SAFEST ->
+          chances(
+                  "as asked and in time",
+                  gives.chance() * gives.wishChance(),
+                  buys.chance() * buys.wishChance())
+              .ifPresent(gains::add);
+      case CLOSEST ->
+          chances("as asked", gives.wishChance(), buys.wishChance()).ifPresent(gains::add);
+    }
+    if (buys.plates() > gives.plates()
+        && limit.goal() != Goal.SAFEST
+        && limit.limit() != Limit.PLATES) {
+      gains.add(buys.plates() + " plates instead of " + gives.plates());
+    }
+    return gains;
+  }
+
+  private static Optional<String> chances(String how, double before, double after) {
+    return chance(after).equals(chance(before))
+        ? Optional.empty()
+        : Optional.of(
+            "%s in %s likely cases instead of %s".formatted(how, chance(after), chance(before)));
   }
 
   /**
