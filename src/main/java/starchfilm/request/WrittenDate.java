@@ -72,9 +72,11 @@ final class WrittenDate {
    * @return s, above 0
    */
   static double secondsFromNow(String typed, Clock clock) {
-    LocalDateTime now = LocalDateTime.now(clock);
+    // One now for both, or 0 d is a moment to come.
+    Clock stopped = Clock.fixed(clock.instant(), clock.getZone());
+    LocalDateTime now = LocalDateTime.now(stopped);
     LocalDateTime at =
-        new MomentParser(clock)
+        new MomentParser(stopped)
             .coming(typed)
             .orElseThrow(() -> new MistypedException(typed, ALLOWED, "write it like one of these"));
     double seconds = Duration.between(now, at).toMillis() / 1e3;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,6 +16,34 @@ class WrittenDateTest {
   /** A Monday. */
   private static final Clock NOON =
       Clock.fixed(Instant.parse("2026-04-20T12:00:00Z"), ZoneId.of("UTC"));
+
+  /** A clock that goes on between two looks at it. */
+  private static Clock going() {
+    AtomicLong ms = new AtomicLong(NOON.millis());
+    return new Clock() {
+      @Override
+      public ZoneId getZone() {
+        return NOON.getZone();
+      }
+
+      @Override
+      public Clock withZone(ZoneId zone) {
+        throw new UnsupportedOperationException();
+      }
+
+      @Override
+      public Instant instant() {
+        return Instant.ofEpochMilli(ms.addAndGet(4));
+      }
+    };
+  }
+
+  @Test
+  void noTimeIsNoTimeToComeWhileTheClockGoesOn() {
+    assertThatThrownBy(() -> WrittenDate.secondsFromNow("0d", going()))
+        .hasMessageContaining("allowed a moment after now");
+    assertThat(WrittenDate.secondsFromNow("5d", going())).isEqualTo(5 * 86_400.0);
+  }
 
   @ParameterizedTest
   @CsvSource({
