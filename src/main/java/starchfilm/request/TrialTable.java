@@ -348,7 +348,15 @@ public final class TrialTable {
 
   /** A day without an hour stands for its noon. */
   private String pour(String cell) {
-    return NoteWords.pour(moments, cell.contains(":") ? cell : cell + " 12:00").toString();
+    try {
+      return NoteWords.pour(moments, cell).toString();
+    } catch (MistypedException asWritten) {
+      try {
+        return NoteWords.pour(moments, cell + " 12:00").toString();
+      } catch (MistypedException atNoon) {
+        throw asWritten;
+      }
+    }
   }
 
   private static Located flag(String cell, Place place) {
