@@ -337,4 +337,22 @@ class NoteCommandTest {
     assertThat(terminal.run("note", "--help")).isZero();
     assertThat(terminal.out()).contains("Without options it asks").contains("--weighed 20h=680g");
   }
+
+  @Test
+  void aWeighingThatDoesNotCountYetIsToldAtOnce() {
+    Outcome started =
+        Outcome.of(
+            folder,
+            "new",
+            "potato 20 g, glycerol 6 g, water 360 g, poured yesterday 18:30, 3 mm on glass");
+    assertThat(started.exit()).as(started.err()).isZero();
+
+    Outcome first = Outcome.of(folder, "note", "as-cooked.json", "--weighed", "6h=760g");
+    Outcome second = Outcome.of(folder, "note", "as-cooked.json", "--weighed", "12h=740g");
+
+    assertThat(first.exit()).isZero();
+    assertThat(first.err()).contains("empty weight is unknown; it counts once that is noted");
+    assertThat(second.exit()).isZero();
+    assertThat(second.err()).doesNotContain("empty weight");
+  }
 }

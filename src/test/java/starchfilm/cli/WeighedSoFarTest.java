@@ -159,7 +159,7 @@ class WeighedSoFarTest {
     Outcome heavy = of(recipe, "6h=760g");
     assertThat(heavy.exit()).isZero();
     assertThat(heavy.out().replaceAll("\\s+", " "))
-        .contains("one weighing with the plate is no use yet");
+        .contains("one weighing with the plate does not count yet");
   }
 
   private Outcome of(String[] words, String last) {

@@ -123,12 +123,19 @@ record WeighingsReader(TimesReader times) {
             "pour.plate.tare_g",
             "weight of the empty plate" + number,
             shown.size() == 1
-                ? "unknown: one weighing with the plate is no use yet"
+                ? "unknown: one weighing with the plate does not count yet"
                 : "unknown: of "
                     + shown.size()
                     + " weighings with the plate the loss since the first counts",
             "they show more if the empty plate was weighed too");
     if (shown.size() == 1) {
+      shown
+          .get(0)
+          .entry()
+          .notice(
+              "mass_g",
+              "a weighing with the plate, whose empty weight is unknown; it counts once that is noted,"
+                  + " or a second weighing is");
       return List.of();
     }
     Shown first = Collections.min(shown, BY_TIME);

@@ -273,7 +273,7 @@ class RoughNotesTest {
             new NotRecorded(
                 "pour.plate.tare_g",
                 "weight of the empty plate",
-                "unknown: one weighing with the plate is no use yet",
+                "unknown: one weighing with the plate does not count yet",
                 "they show more if the empty plate was weighed too"));
   }
 
