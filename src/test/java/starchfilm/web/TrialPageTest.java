@@ -353,6 +353,9 @@ class TrialPageTest {
         site.get("/trial/forecast?file=" + DryingTrial.FILE, "HX-Request", "true");
 
     assertThat(part.body()).contains("Drying curve").doesNotContain("<html");
+    assertThat(Jsoup.parse(part.body()).select(".key li").eachText())
+        .as("what lines and marks mean")
+        .contains("thick spot", "peelable", "dry through");
     assertThat(site.get("/trial/forecast?file=" + DryingTrial.FILE).body())
         .contains("Drying curve")
         .contains("<html");
