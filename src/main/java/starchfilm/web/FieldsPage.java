@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FieldEdit;
@@ -58,7 +59,10 @@ record FieldsPage(PageContext desk) {
       desk.ownSaves()
           .saved(
               posted,
-              TrialFileText.replace(file, FieldEdit.with(there.text(), typed), there.version()));
+              TrialFileText.replace(
+                  file,
+                  FieldEdit.with(there.text(), typed, new MomentParser(desk.clock())),
+                  there.version()));
       return desk.toTrial(file, "Saved.");
     } catch (ChangedMeanwhileException e) {
       return changed(file, typed, e.now());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.ingredient.StarchKind;
@@ -116,6 +117,7 @@ record WishesPage(PageContext desk) {
     String typed = form.text("name");
     return typed.isEmpty()
         ? desk.begun(recipe.title(), text, "")
-        : desk.begun(typed, FieldEdit.with(text, Map.of("name", typed)), "");
+        : desk.begun(
+            typed, FieldEdit.with(text, Map.of("name", typed), new MomentParser(desk.clock())), "");
   }
 }

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.TrialField.ValueKind;
 
 /**
  * Changes single fields of a trial file's text; everything else in it stays as it was written.
@@ -42,11 +44,13 @@ public final class FieldEdit {
    *
    * @param text the text of a trial file
    * @param typed what was typed, by path; a field left out stays
+   * @param moments reads the time of the pour as a note's is read
    * @return the changed text
    * @throws NotWrittenException where something typed cannot be read, with a fault by the path of
    *     each such field, or the text is no JSON object
    */
-  public static String with(String text, Map<String, String> typed) throws NotWrittenException {
+  public static String with(String text, Map<String, String> typed, MomentParser moments)
+      throws NotWrittenException {
     Map<String, String> shown = shown(text);
     List<Fault> wrong = new ArrayList<>();
     Map<String, Located> changes = new LinkedHashMap<>();
@@ -55,7 +59,15 @@ public final class FieldEdit {
       String is = typed.getOrDefault(field.path(), was).strip();
       if (typed.containsKey(field.path()) && !is.equals(was)) {
         try {
-          changes.put(field.path(), FieldInput.of(field.field(), is));
+          boolean isTime =
+              field.field().kind() == ValueKind.CLOCK
+                  && !is.isEmpty()
+                  && !MomentParser.isDateAlone(is);
+          changes.put(
+              field.path(),
+              isTime
+                  ? Located.text(NoteWords.pour(moments, is).toString())
+                  : FieldInput.of(field.field(), is));
         } catch (MistypedException e) {
           wrong.add(Fault.of("", field.path(), e.given(), e.allowed(), e.mend()));
         }

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.LocatedWriter;
@@ -47,14 +51,12 @@ class TextKeptTest {
             "[{\"kind\": \"potato\", \"mass_g\": 20.0, \"moisture_pct\": 17.5}]",
             "[\n      {\"kind\": \"potato\",  \"_bag\": 3, \"mass_g\": 20.0}\n    ]");
     assertThat(text).contains("_bag");
-    assertThat(FieldEdit.with(text, Map.of("recipe.starch.0.mass_g", "21.0")))
+    assertThat(with(text, Map.of("recipe.starch.0.mass_g", "21.0")))
         .isEqualTo(text.replace("20.0", "21.0"));
-    assertThat(
-            FieldEdit.with(
-                text, Map.of("recipe.starch.1.kind", "corn", "recipe.starch.1.mass_g", "5")))
+    assertThat(with(text, Map.of("recipe.starch.1.kind", "corn", "recipe.starch.1.mass_g", "5")))
         .isEqualTo(text.replace("20.0}\n", "20.0},\n      {\"kind\": \"corn\", \"mass_g\": 5}\n"));
     String single = text.replace("[\n", "\n").replace("\n    ],", ",");
-    assertThat(FieldEdit.with(single, Map.of("recipe.starch.0.mass_g", "21.0")))
+    assertThat(with(single, Map.of("recipe.starch.0.mass_g", "21.0")))
         .isEqualTo(single.replace("20.0", "21.0"));
   }
 
@@ -76,9 +78,9 @@ class TextKeptTest {
     String one = "[\n      {\"kind\": \"potato\",  \"mass_g\": 20.0}\n    ]";
     String two = one.replace("}\n", "},\n      {\"kind\": \"corn\", \"mass_g\": 5}\n");
     String around = "{\"recipe\": {\"starch\": %s}}";
-    assertThat(FieldEdit.with(around.formatted(two), Map.of("recipe.starch.1.kind", "")))
+    assertThat(with(around.formatted(two), Map.of("recipe.starch.1.kind", "")))
         .isEqualTo(around.formatted(one));
-    assertThat(FieldEdit.with(around.formatted(one), Map.of("recipe.starch.2.kind", "corn")))
+    assertThat(with(around.formatted(one), Map.of("recipe.starch.2.kind", "corn")))
         .isEqualTo(around.formatted(two.replace(", \"mass_g\": 5", "")));
   }
 
@@ -86,7 +88,7 @@ class TextKeptTest {
   void aFieldOfWhatIsNoObjectIsRefusedInOneSentence() {
     for (String recipe : List.of("[]", "[{}]", "5", "null", "\"corn\"")) {
       for (String path : List.of("recipe.water.mass_g", "recipe.starch.0.mass_g")) {
-        assertThatThrownBy(() -> FieldEdit.with("{\"recipe\": " + recipe + "}", Map.of(path, "5")))
+        assertThatThrownBy(() -> with("{\"recipe\": " + recipe + "}", Map.of(path, "5")))
             .isInstanceOf(NotWrittenException.class)
             .hasMessageContaining("recipe that is no object")
             .hasMessageContaining("fix the file first");
@@ -97,7 +99,7 @@ class TextKeptTest {
   @Test
   void aFieldOfOnesOwnMayHoldWhateverTheReaderPassesOver() throws Exception {
     String text = TrialText.SOUND.replace("\"name\"", "\"_own\": NaN, \"name\"");
-    assertThat(FieldEdit.with(text, Map.of("recipe.water.mass_g", "361")))
+    assertThat(with(text, Map.of("recipe.water.mass_g", "361")))
         .isEqualTo(text.replace("360", "361"));
     assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
@@ -110,5 +112,26 @@ class TextKeptTest {
         {"poured_at": "2026-04-02", "weighings": [{"at": "2026-04-02T18:00", "mass_g": 730}]}""";
     assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
+  }
+
+  @Test
+  void theTimeOfThePourIsTypedAsPeopleSayIt() throws NotWrittenException {
+    String text = "{\"name\": \"A\", \"poured_at\": \"2026-04-02T10:30\"}";
+
+    for (String typed : List.of("yesterday 18:30", "1.4.2026 18:30", "2026-04-01 18:30")) {
+      assertThat(with(text, Map.of("poured_at", typed)))
+          .as(typed)
+          .isEqualTo(text.replace("02T10:30", "01T18:30"));
+    }
+    assertThat(with(text, Map.of("poured_at", "2026-04-01")))
+        .isEqualTo(text.replace("02T10:30", "01"));
+    assertThatThrownBy(() -> with(text, Map.of("poured_at", "in spring")))
+        .isInstanceOf(NotWrittenException.class)
+        .hasMessageContaining("yesterday 18:30");
+  }
+
+  private static String with(String text, Map<String, String> typed) throws NotWrittenException {
+    Clock clock = Clock.fixed(Instant.parse("2026-04-02T12:00:00Z"), ZoneOffset.UTC);
+    return FieldEdit.with(text, typed, new MomentParser(clock));
   }
 }
