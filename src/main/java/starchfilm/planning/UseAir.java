@@ -24,8 +24,8 @@ final class UseAir {
     CELSIUS.require(
         "temperature where the film is used",
         use.temperatureK(),
-        -20,
-        80,
+        Use.COLDEST_C,
+        Use.WARMEST_C,
         "write the temperature of the room");
     Refusal.unless(
         use.ageS() >= 0 && Double.isFinite(use.ageS()),

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.casting.Use;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
@@ -47,7 +48,7 @@ final class WrittenAir {
 
   /** What is allowed of each part where a film is used. */
   private static final Map<Dimension, Allowed> IN_USE =
-      limits(-20, 80, "write the air where the film is used");
+      limits(Use.COLDEST_C, Use.WARMEST_C, "write the air where the film is used");
 
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
