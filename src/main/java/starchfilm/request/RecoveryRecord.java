@@ -25,6 +25,8 @@ final class RecoveryRecord {
 
   private static final Estimate NONE = Estimate.exact(0);
   private static final String SOLID = "solid";
+
+  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
   private static final double WATER_KG_PER_M3 = 998;
 
   private RecoveryRecord() {}

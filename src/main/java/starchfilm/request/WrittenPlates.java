@@ -45,7 +45,10 @@ record WrittenPlates(Plate plate, int count) {
   private static final int MOST = 1000;
   private static final List<String> MATERIALS =
       Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
+
+  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
   private static final double WATER_KG_PER_M3 = 998;
+
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
   private static final String UNIT = "(mm|cm|m|inches|inch|in|ft|\")";
   private static final String SIDE = NUMBER + "\\s*" + UNIT;

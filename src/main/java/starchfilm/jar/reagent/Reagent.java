@@ -49,6 +49,7 @@ public enum Reagent {
       List.of(),
       0.0092);
 
+  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
   private static final double WATER_KG_PER_M3 = 998;
 
   private final String tradeName;
