@@ -86,9 +86,9 @@ final class Results {
   /** Writes the answer as CSV and as JSON, where they were asked for. */
   void write(Supplier<AnswerTable> answer) {
     if (files.containsKey(Asked.CSV) || files.containsKey(Asked.JSON)) {
-      AnswerTable sheet = answer.get();
-      write(Asked.CSV, sheet::csv);
-      write(Asked.JSON, sheet::json);
+      AnswerTable table = answer.get();
+      write(Asked.CSV, table::csv);
+      write(Asked.JSON, table::json);
     }
   }
 

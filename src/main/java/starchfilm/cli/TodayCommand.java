@@ -48,7 +48,8 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
         Today.of(
             files.trials(), now, trial -> Optional.ofNullable(made.get(trial)), ScaleCourse::of);
     results.write(
-        CALENDAR, () -> CalendarFile.of(today, asked.clock().instant(), TodayCommand::name));
+        CALENDAR,
+        () -> CalendarFile.of(today, asked.clock().instant(), trial -> PlainLine.of(trial.file())));
     results.show(new TodaySheet(today, learnt(today, workshops)));
     return files.exitCode(forecasts.failures().isEmpty());
   }
@@ -65,10 +66,5 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     return rooms.isEmpty() && !drying.isEmpty()
         ? List.of("Nothing has been learnt yet; the forecasts use textbook rates alone.")
         : rooms;
-  }
-
-  /** From where the command runs, with / between folders. */
-  private static String name(Trial trial) {
-    return PlainLine.of(trial.file());
   }
 }

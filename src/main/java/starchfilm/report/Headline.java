@@ -10,6 +10,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
@@ -74,11 +75,14 @@ public final class Headline {
             ? "after " + Spans.of(byS)
             : "by " + new PourCalendar(poured).byTheHour(byS);
     if (dry.low() > byS) {
-      return "Not dry all through " + by + " (at most 1 of 10 likely cases).";
+      return "Not dry all through " + by + " (" + PlanWords.NEARLY_NONE + " likely cases).";
     }
-    return "Dry all through %s in %s of 10 likely cases."
+    return "Dry all through %s in %s likely cases."
         .formatted(
-            by, dry.high() <= byS ? "at least 9" : dry.middle() <= byS ? "5 to 9" : "1 to 5");
+            by,
+            dry.high() <= byS
+                ? PlanWords.NEARLY_ALL
+                : dry.middle() <= byS ? "5 to 9 of 10" : "1 to 5 of 10");
   }
 
   private static String after(Band band) {

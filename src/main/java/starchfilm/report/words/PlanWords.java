@@ -58,6 +58,9 @@ public final class PlanWords {
    */
   public static final String NEARLY_ALL = "at least 9 of 10";
 
+  /** Said where the other end of a range decides, and of a chance below 0.05. */
+  public static final String NEARLY_NONE = "at most 1 of 10";
+
   /**
    * A chance.
    *
@@ -68,7 +71,7 @@ public final class PlanWords {
     if (share > 0.95) {
       return NEARLY_ALL;
     }
-    return share < 0.05 ? "at most 1 of 10" : Math.round(10 * share) + " of 10";
+    return share < 0.05 ? NEARLY_NONE : Math.round(10 * share) + " of 10";
   }
 
   /**
