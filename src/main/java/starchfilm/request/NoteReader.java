@@ -212,7 +212,7 @@ final class NoteReader {
     }
     return new Note.Photographed(
         NoteWords.photo(subject.file(), picture),
-        in.one("note.at", words::when),
+        at.map(Located::shown),
         in.one("note.caption", Function.identity()),
         plate.stream().mapToInt(number -> Integer.parseInt(number.quoted())).findFirst());
   }
