@@ -17,6 +17,7 @@ import starchfilm.jar.recovery.LaterAddition.Agent;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 
@@ -25,9 +26,6 @@ final class RecoveryRecord {
 
   private static final Estimate NONE = Estimate.exact(0);
   private static final String SOLID = "solid";
-
-  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
-  private static final double WATER_KG_PER_M3 = 998;
 
   private RecoveryRecord() {}
 
@@ -165,7 +163,7 @@ final class RecoveryRecord {
           switch (agent) {
             case METHANOL -> Quantities.massKg(amount, Alcohol.METHANOL.kgPerM3());
             case ETHANOL -> Quantities.massKg(amount, Alcohol.ETHANOL.kgPerM3());
-            case WATER -> Quantities.massKg(amount, WATER_KG_PER_M3);
+            case WATER -> Quantities.massKg(amount, Composition.WATER_AT_20C_KG_PER_M3);
             default -> Quantities.massKg(amount);
           };
       masses.merge(agent, massKg, Estimate::plus);

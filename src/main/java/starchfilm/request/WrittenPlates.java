@@ -25,6 +25,7 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.saving.CastingFields;
+import starchfilm.material.recipe.Composition;
 
 /**
  * Plates of one size as people type them: {@code 4x300x200mm glass}, {@code 2 round steel plates 24
@@ -45,9 +46,6 @@ record WrittenPlates(Plate plate, int count) {
   private static final int MOST = 1000;
   private static final List<String> MATERIALS =
       Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
-
-  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
-  private static final double WATER_KG_PER_M3 = 998;
 
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
   private static final String UNIT = "(mm|cm|m|inches|inch|in|ft|\")";
@@ -184,8 +182,8 @@ record WrittenPlates(Plate plate, int count) {
   }
 
   private static WrittenSize underWater(Matcher water) {
-    double kg = Quantities.massKg(water.group(1) + water.group(2), WATER_KG_PER_M3).value();
-    return WrittenSize.of(kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)));
+    double kg = Quantities.massKg(water.group(1) + water.group(2), Composition.WATER_AT_20C_KG_PER_M3).value();
+    return WrittenSize.of(kg / Composition.WATER_AT_20C_KG_PER_M3 / metres(water.group(3), water.group(4)));
   }
 
   private static WrittenSize size(String typed, String side, boolean oneSide) {

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -48,9 +49,6 @@ public enum Reagent {
       MolarMass.POTASSIUM,
       List.of(),
       0.0092);
-
-  /** Water at 20 C (kg/m3): CRC Handbook of Chemistry and Physics, 998.2, rounded; recalled. */
-  private static final double WATER_KG_PER_M3 = 998;
 
   private final String tradeName;
   private final String formula;
@@ -137,7 +135,7 @@ public enum Reagent {
    * @return kg/m3
    */
   public double solutionKgPerM3(double strength) {
-    return WATER_KG_PER_M3 * (1 + riseOfDensityPerPercent * PERCENT_PER_UNIT * strength);
+    return Composition.WATER_AT_20C_KG_PER_M3 * (1 + riseOfDensityPerPercent * PERCENT_PER_UNIT * strength);
   }
 
   /**
@@ -150,7 +148,7 @@ public enum Reagent {
     double kgPerM3 = molPerM3 * kgPerMol;
     // c M = s rho(s), and rho is straight in s, so this is a quadratic in s.
     double slope = riseOfDensityPerPercent * PERCENT_PER_UNIT;
-    double x = kgPerM3 / WATER_KG_PER_M3;
+    double x = kgPerM3 / Composition.WATER_AT_20C_KG_PER_M3;
     return (Math.sqrt(1 + 4 * slope * x) - 1) / (2 * slope);
   }
 

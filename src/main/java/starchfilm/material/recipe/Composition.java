@@ -41,6 +41,12 @@ public record Composition(
   /** Density of water at 25 C (kg/m3). Source: Bosart and Snoddy 1927, rounded. */
   public static final double WATER_KG_PER_M3 = 997;
 
+  /**
+   * Density of water at 20 C (kg/m3), for what is measured cold. Source: CRC Handbook of Chemistry
+   * and Physics, 998.2, rounded; recalled.
+   */
+  public static final double WATER_AT_20C_KG_PER_M3 = 998;
+
   /** Salt that does not show in a film (kg per kg dry solids; judged). */
   public static final double SALT_UNNOTICED = 0.02;
 
