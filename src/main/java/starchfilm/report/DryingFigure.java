@@ -44,6 +44,9 @@ import starchfilm.report.words.PourCalendar;
  * begin together; the right axis is what the scale shows for the average of a plate alone.
  */
 public final class DryingFigure {
+  /** Lines that the style sheet tells apart. */
+  private static final int LOOKS = 12;
+
   private static final int FIRST_LANE = 94;
   private static final int LANE_STEP = 28;
   private static final int MOST_TICKS = 9;
@@ -188,7 +191,7 @@ public final class DryingFigure {
     double startS = TimeScale.isWide(first, last) ? Math.max(HOUR_S / 2, first / 4) : 0;
     DryingFigure drawn = new DryingFigure(new Frame(60, 30, 688, 172, 700), startS, 1.08 * last);
     for (int i = 0; i < trials.size(); i++) {
-      String look = "of-" + (i % 6 + 1);
+      String look = "of-" + (i % LOOKS + 1);
       drawn.average(look, trials.get(i));
       drawn.lane((i + 1) + " " + trials.get(i).trial().name(), trials.get(i).drying()::timeS, look);
     }

@@ -182,8 +182,11 @@ record WrittenPlates(Plate plate, int count) {
   }
 
   private static WrittenSize underWater(Matcher water) {
-    double kg = Quantities.massKg(water.group(1) + water.group(2), Composition.WATER_AT_20C_KG_PER_M3).value();
-    return WrittenSize.of(kg / Composition.WATER_AT_20C_KG_PER_M3 / metres(water.group(3), water.group(4)));
+    double kg =
+        Quantities.massKg(water.group(1) + water.group(2), Composition.WATER_AT_20C_KG_PER_M3)
+            .value();
+    return WrittenSize.of(
+        kg / Composition.WATER_AT_20C_KG_PER_M3 / metres(water.group(3), water.group(4)));
   }
 
   private static WrittenSize size(String typed, String side, boolean oneSide) {

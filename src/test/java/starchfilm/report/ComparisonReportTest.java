@@ -145,6 +145,28 @@ class ComparisonReportTest {
   }
 
   @Test
+  void tellsTheLinesOfTwelveTrialsApart() {
+    SampleTrial[] twelve = Stream.generate(() -> sample()).limit(12).toArray(SampleTrial[]::new);
+    Document page = Jsoup.parse(report.html(page(twelve)));
+
+    List<String> looks =
+        page.select(".pictures .key line.line").stream()
+            .map(Element::className)
+            .map(name -> name.replaceFirst("line ", ""))
+            .toList();
+    assertThat(looks).hasSize(12);
+    String style = page.select("style").html();
+    assertThat(
+            looks.stream()
+                .map(
+                    look ->
+                        style.replaceFirst(
+                            "(?s).*?\\.line\\." + look + ",[^{]*(\\{[^}]*}).*", "$1")))
+        .doesNotHaveDuplicates()
+        .allMatch(rule -> rule.matches("\\{\\s*stroke:[^{}]*}"));
+  }
+
+  @Test
   void oneTrialHasNothingToDifferFrom() {
     Document page = Jsoup.parse(report.html(page(sample())));
 
@@ -240,7 +262,7 @@ class ComparisonReportTest {
 
   @Test
   void foldsManyTrialsAndKeepsTheTableInPieces() {
-    SampleTrial[] many = Stream.generate(SampleTrial::new).limit(20).toArray(SampleTrial[]::new);
+    SampleTrial[] many = Stream.generate(() -> sample()).limit(20).toArray(SampleTrial[]::new);
     Document page = Jsoup.parse(report.html(page(many)));
 
     assertThat(page.select("details.trial")).hasSize(20);

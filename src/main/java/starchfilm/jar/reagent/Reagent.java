@@ -135,7 +135,8 @@ public enum Reagent {
    * @return kg/m3
    */
   public double solutionKgPerM3(double strength) {
-    return Composition.WATER_AT_20C_KG_PER_M3 * (1 + riseOfDensityPerPercent * PERCENT_PER_UNIT * strength);
+    return Composition.WATER_AT_20C_KG_PER_M3
+        * (1 + riseOfDensityPerPercent * PERCENT_PER_UNIT * strength);
   }
 
   /**
