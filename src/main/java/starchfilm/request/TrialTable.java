@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -341,22 +342,14 @@ public final class TrialTable {
   private Located single(TrialField field, String cell, Place place) {
     return switch (field.kind()) {
       case FLAG -> flag(cell, place);
-      case CLOCK -> new TextValue(place, pour(cell));
+      case CLOCK -> new TextValue(place, pour(cell).toString());
       default -> FieldInput.of(field, cell, place);
     };
   }
 
   /** A day without an hour stands for its noon. */
-  private String pour(String cell) {
-    try {
-      return NoteWords.pour(moments, cell).toString();
-    } catch (MistypedException asWritten) {
-      try {
-        return NoteWords.pour(moments, cell + " 12:00").toString();
-      } catch (MistypedException atNoon) {
-        throw asWritten;
-      }
-    }
+  private LocalDateTime pour(String cell) {
+    return moments.noonOf(cell).orElseGet(() -> NoteWords.pour(moments, cell));
   }
 
   private static Located flag(String cell, Place place) {

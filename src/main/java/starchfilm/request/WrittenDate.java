@@ -6,7 +6,6 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -22,23 +21,18 @@ final class WrittenDate {
   private static final DateTimeFormatter SHOWN_WITH_YEAR =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, H:mm", Locale.ENGLISH);
 
-  private static final Pattern DAY =
-      Pattern.compile(
-          "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
-
   private WrittenDate() {}
 
   /** A day without an hour stands for its noon, as in a file. */
   static LocalDateTime poured(String typed, EntryReader in, Clock clock) {
     MomentParser moments = new MomentParser(clock);
-    boolean isDay = DAY.matcher(typed.strip()).matches() && !typed.strip().equalsIgnoreCase("now");
-    if (isDay) {
+    Optional<LocalDateTime> noon = moments.noonOf(typed);
+    if (noon.isPresent()) {
       in.remark("The hour of the pour is not given; noon is assumed.");
     }
-    LocalDateTime at =
-        NoteWords.pour(moments, isDay ? typed.strip() + " 12:00" : typed).withSecond(0);
+    LocalDateTime at = noon.orElseGet(() -> NoteWords.pour(moments, typed)).withSecond(0);
     moments.refuseFuture(new Moment.ByTheClock(at), Optional.empty(), typed);
-    if (!isDay && !typed.matches(".*(?:[0-9]|now).*")) {
+    if (noon.isEmpty() && !typed.matches(".*(?:[0-9]|now).*")) {
       in.remark("Poured " + shown(at, LocalDateTime.now(clock)) + ".");
     }
     return at;

@@ -120,6 +120,17 @@ public record MomentParser(Clock clock) {
     return existing(spoken.time(), text);
   }
 
+  /**
+   * Noon of a day that is typed without its hour.
+   *
+   * @param text such as {@code 2026-04-02} or {@code friday}, the last one
+   * @return empty for anything else
+   * @throws MistypedException where it could be two days, or none of the calendar
+   */
+  public Optional<LocalDateTime> noonOf(String text) {
+    return spoken(text, false).filter(day -> !day.hasHour()).map(SpokenTime::time);
+  }
+
   private Optional<SpokenTime> spoken(String text, boolean coming) {
     return text.length() > LONGEST ? Optional.empty() : SpokenTime.of(text, now(), coming);
   }

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,6 +46,20 @@ class MomentParserTest {
   })
   void byTheClock(String text, LocalDateTime time) {
     assertThat(PARSER.parse(text)).isEqualTo(new Moment.ByTheClock(time));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2 April 2026, 2026-04-02T12:00",
+    "2026-04-02, 2026-04-02T12:00",
+    "hier, 2026-04-03T12:00",
+    "friday, 2026-04-03T12:00",
+    "friday 7:15,",
+    "now,",
+    "noon,",
+  })
+  void aDayWithoutAnHourStandsForItsNoon(String text, @Nullable LocalDateTime noon) {
+    assertThat(PARSER.noonOf(text)).isEqualTo(Optional.ofNullable(noon));
   }
 
   @Test
