@@ -9,18 +9,16 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
+import starchfilm.files.notebook.Volumes;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Amounts as typed, each with what it is worth: see {@link TypedAmount#estimate}. A volume is
- * besides worth {@link #JUG_RELATIVE_SD} of itself. What cannot be read ends in a {@link
+ * besides worth what a kitchen jug is. What cannot be read ends in a {@link
  * MistypedException}.
  */
 final class Quantities {
-  /** Relative standard uncertainty of a volume measured in a kitchen jug; judged, no source. */
-  private static final double JUG_RELATIVE_SD = 0.03;
-
   private static final Pattern BARE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)");
 
   private Quantities() {}
@@ -54,7 +52,7 @@ final class Quantities {
 
   /** A trial with an amount: what goes into the pot is not always weighed. */
   static ObjectValue into(ObjectValue trial, String path, TypedAmount amount, Place place) {
-    String volume = path.replace("mass_g", "volume_ml");
+    String volume = Volumes.field(path);
     return amount.is(Dimension.VOLUME)
         ? trial.without(path).with(volume, amount.written("ml", place))
         : trial.without(volume).with(path, amount.written("g", place));
@@ -66,9 +64,8 @@ final class Quantities {
   }
 
   private static Estimate jugM3(TypedAmount amount) {
-    double m3 = amount.si();
     double sd = amount.isRange() ? amount.estimate().sd() : 0;
-    return new Estimate(m3, Math.hypot(sd, JUG_RELATIVE_SD * m3));
+    return Volumes.jug(new Estimate(amount.si(), sd));
   }
 
   /** A share, or a range in which 8 cases of 10 lie. */

@@ -13,6 +13,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Unit;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.PackedText;
+import starchfilm.files.notebook.Volumes;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -76,7 +77,7 @@ record SettingFields(Trial trial, MathContext digits) {
     String path = said(setting).path();
     ObjectValue rest =
         fields.without(
-            path.replace("mass_g", "volume_ml"),
+            Volumes.field(path),
             setting == Setting.WET_THICKNESS ? "pour.poured_g" : path);
     double figure =
         switch (setting) {

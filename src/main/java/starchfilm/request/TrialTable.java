@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -35,6 +34,7 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.notebook.Volumes;
 import starchfilm.files.roomlog.LogTable;
 import starchfilm.files.roomlog.LogTable.LogRow;
 import starchfilm.files.roomlog.LogText;
@@ -284,7 +284,6 @@ public final class TrialTable {
   /** The trial with what stands in a cell, which may say more than its column. */
   private ObjectValue with(ObjectValue trial, FieldColumn column, String cell, Place place) {
     String path = column.path();
-    UnaryOperator<String> volume = key -> key.replace("mass_g", "volume_ml");
     Function<String, Place> at = field -> new Place(field, place.line(), place.column());
     if (column.key().equals(KIND) && !UNKNOWN.matcher(cell).matches()) {
       WrittenStarch starch = WrittenStarch.all(List.of(cell)).get(0);
@@ -304,7 +303,7 @@ public final class TrialTable {
           plates.into(trial, !WrittenPlates.isSizeless(cell), at), trial, plates);
     }
     if (column.key().endsWith("mass_g")
-        && KEYS.containsKey(volume.apply(column.key()))
+        && KEYS.containsKey(Volumes.field(column.key()))
         && !UNKNOWN.matcher(cell).matches()) {
       return Quantities.into(trial, path, grams(cell), place);
     }

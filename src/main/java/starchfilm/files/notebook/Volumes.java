@@ -7,12 +7,12 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Reads an ingredient that was weighed, or measured in a jug. */
-final class Volumes {
+public final class Volumes {
   /** Density of water out of the tap (kg/m3). */
   static final double WATER = Composition.WATER_KG_PER_M3;
 
   /** Relative standard uncertainty of a kitchen jug or spoon; judged, no source. */
-  static final double JUG_RELATIVE_SD = 0.03;
+  private static final double JUG_RELATIVE_SD = 0.03;
 
   private static final double ROOM_K = 293.15;
 
@@ -24,6 +24,21 @@ final class Volumes {
   private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
   private Volumes() {}
+
+  /**
+   * The field of an ingredient's volume, which stands in place of its mass.
+   *
+   * @param massField the path of the field of its mass; any other field is its own
+   */
+  public static String field(String massField) {
+    return massField.replace("mass_g", "volume_ml");
+  }
+
+  /** What was measured in a kitchen jug or spoon, with the doubt of that. */
+  public static Estimate jug(Estimate measured) {
+    double sd = Math.hypot(measured.sd(), JUG_RELATIVE_SD * measured.value());
+    return new Estimate(measured.value(), sd);
+  }
 
   /** Density of what a jar of glycerol holds at room temperature (kg/m3). */
   static double aqueousGlycerol(double glycerolFraction) {
@@ -63,9 +78,7 @@ final class Volumes {
       return massKg;
     }
     Optional<Estimate> measuredKg =
-        volumeM3
-            .map(volume -> volume.times(densityKgPerM3))
-            .map(kg -> new Estimate(kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value())));
+        volumeM3.map(volume -> volume.times(densityKgPerM3)).map(Volumes::jug);
     measuredKg.ifPresent(byVolumeKg);
     return measuredKg;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
+import starchfilm.files.notebook.Volumes;
 
 /**
  * Something that goes into the pot, as a trial file has it.
@@ -54,7 +55,7 @@ public record PotEntry(String what, String field, String massG) {
    * @return the note
    */
   public Note weighedOut(BigDecimal grams) {
-    String volume = field.replace("mass_g", "volume_ml");
+    String volume = Volumes.field(field);
     return new Note.Edit(
         "weighed out: " + grams + " g " + what,
         text ->
