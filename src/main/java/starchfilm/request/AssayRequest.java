@@ -5,6 +5,7 @@ import static starchfilm.files.amount.Dimension.SHARE;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
@@ -14,6 +15,7 @@ import starchfilm.jar.assay.Looks;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 
@@ -64,9 +66,12 @@ public record AssayRequest(
       in.refuse(
           """
           no label, reading or record given; add %s, a reading such as %s, or the record of \
-          recovery beginning with %s; a plan does without and takes 80 to 100 %% glycerol"""
+          recovery beginning with %s; a plan does without and takes %s glycerol"""
               .formatted(
-                  in.quoted("assay.label"), in.quoted("reading.density"), in.quoted("record.oil")));
+                  in.quoted("assay.label"),
+                  in.quoted("reading.density"),
+                  in.quoted("record.oil"),
+                  Words.percent(GlycerolStock.UNKNOWN_PURITY)));
     }
     Optional<Estimate> salt =
         recorded

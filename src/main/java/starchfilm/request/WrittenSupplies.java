@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.material.recipe.GlycerolStock.UNKNOWN_PURITY;
 
 import java.util.List;
 import java.util.Optional;
@@ -24,9 +25,6 @@ final class WrittenSupplies {
 
   private static final String NONE = "none";
   private static final double ROOM_K = 293.15;
-
-  /** A jar that nobody assayed holds this much glycerol; assumed, as for a trial file. */
-  private static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
 
   /** Tenths of a gram in a kilogram. */
   private static final double TENTHS = 1e4;
@@ -172,8 +170,9 @@ final class WrittenSupplies {
       return Estimate.exact(rest);
     }
     in.remark(
-        "The jar's purity was not given; 80 to 100 % glycerol is assumed,"
-            + " which widens every range. Assay the jar to narrow it.");
+        "The jar's purity was not given; "
+            + Words.percent(UNKNOWN_PURITY)
+            + " glycerol is assumed, which widens every range. Assay the jar to narrow it.");
     return UNKNOWN_PURITY.value() <= rest
         ? UNKNOWN_PURITY
         : new Estimate(Math.max(0, rest), UNKNOWN_PURITY.sd());

@@ -13,6 +13,9 @@ import starchfilm.numerics.evidence.Estimate;
  */
 public record GlycerolStock(
     Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin, String jar) {
+  /** Glycerol in a jar that nobody assayed (kg per kg); judged, no source. */
+  public static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
+
   /** Checks that the parts do not exceed the whole. */
   public GlycerolStock {
     if (glycerolFraction.value() < 0
