@@ -8,13 +8,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.PackedText;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.material.recipe.GlycerolOrigin;
 
 /**
  * What somebody cooked, in one line: {@code 20 g potato, 6 g glycerol 88%, 360 g water; 30x20cm
@@ -34,9 +38,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           .map(row -> new WrittenIngredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
           .toList();
 
-  private static final Pattern ORIGIN =
-      Pattern.compile(
-          "\\b(?:(bought|gekauft|achet\u00E9|comprad)|recovered|r[e\u00E9]cup[e\u00E9]r|zur\u00FCckgewonn)\\p{L}*");
+  private static final Pattern WORD = Pattern.compile("\\p{L}+");
+  private static final List<String> ORIGINS =
+      FileWord.all(new GlycerolOrigin[] {GlycerolOrigin.BOUGHT, GlycerolOrigin.RECOVERED});
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
@@ -170,11 +174,16 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     if (called.isPresent()) {
       return called.get();
     }
-    Matcher origin = ORIGIN.matcher(low);
-    if (origin.find()) {
-      String rest = origin.replaceFirst(" ").replaceAll(" +", " ").strip();
+    Optional<String> origin =
+        WORD.matcher(low)
+            .results()
+            .map(MatchResult::group)
+            .filter(word -> KnownName.among(word, ORIGINS).isPresent())
+            .findFirst();
+    if (origin.isPresent()) {
+      String rest = low.replace(origin.get(), " ").replaceAll(" +", " ").strip();
       return (rest.isEmpty() || (INGREDIENTS.get(0).isNamed(rest) && isTaken(rest, parts)))
-          && put(parts, "jar.origin", origin.group(1) == null ? "recovered" : "bought");
+          && put(parts, "jar.origin", origin.get());
     }
     Matcher split = ON_A_PLATE.matcher(part);
     if (split.matches() && WrittenPlates.isLike(split.group(2))) {

@@ -15,8 +15,7 @@ import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Amounts as typed, each with what it is worth: see {@link TypedAmount#estimate}. A volume is
- * besides worth what a kitchen jug is. What cannot be read ends in a {@link
- * MistypedException}.
+ * besides worth what a kitchen jug is. What cannot be read ends in a {@link MistypedException}.
  */
 final class Quantities {
   private static final Pattern BARE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)");

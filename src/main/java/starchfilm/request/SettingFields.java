@@ -77,8 +77,7 @@ record SettingFields(Trial trial, MathContext digits) {
     String path = said(setting).path();
     ObjectValue rest =
         fields.without(
-            Volumes.field(path),
-            setting == Setting.WET_THICKNESS ? "pour.poured_g" : path);
+            Volumes.field(path), setting == Setting.WET_THICKNESS ? "pour.poured_g" : path);
     double figure =
         switch (setting) {
           case GLYCEROL -> trial.recipe().glycerol().massKg().value() * ratio * G_PER_KG;

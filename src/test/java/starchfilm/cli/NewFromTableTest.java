@@ -43,7 +43,7 @@ class NewFromTableTest {
     Files.writeString(
         folder.resolve("old.csv"),
         "name;starch;starch g;glycerol g;salt %;origin;water g;paste \u00B0F;cook lost g;rim mm\n"
-            + "A;potato;20;6;3;recovered;360;140;25;5\n");
+            + "A;potato;20;6;3;zur\u00FCckgewonnen;360;140;25;5\n");
 
     assertThat(terminal.run("new", "--from", "old.csv")).as(terminal.err()).isZero();
     assertThat(Files.readString(folder.resolve("a.json")))

@@ -13,16 +13,14 @@ class UnknownPurityTest {
 
   @Test
   void theFieldsOfATrialAndOfAJarAssumeIt() {
-    TrialField ofTrial =
-        TrialField.TRIAL.field("recipe").field("glycerol").field("purity_pct");
+    TrialField ofTrial = TrialField.TRIAL.field("recipe").field("glycerol").field("purity_pct");
     assertThat(ofTrial.assumed()).isEqualTo(SAID + " glycerol");
     assertThat(TrialField.JAR.field("purity_pct").assumed()).isEqualTo(SAID + " glycerol");
   }
 
   @Test
   void theHelpOfAPlanSaysIt() {
-    Field purity =
-        FieldTable.find(FieldTable.SECTIONS, "supplies.purity");
+    Field purity = FieldTable.find(FieldTable.SECTIONS, "supplies.purity");
     assertThat(purity.help().replace("%%", "%")).endsWith("Not given: " + SAID + ".");
   }
 }
