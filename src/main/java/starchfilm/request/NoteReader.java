@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedAmount;
@@ -210,11 +209,13 @@ final class NoteReader {
     } catch (InvalidPathException impossible) {
       throw new MistypedException(typed, "the name of a file", "check its spelling");
     }
-    return new Note.Photographed(
-        NoteWords.photo(subject.file(), picture),
-        at.map(Located::shown),
-        in.one("note.caption", Function.identity()),
-        plate.stream().mapToInt(number -> Integer.parseInt(number.quoted())).findFirst());
+    return new Note.Added(
+        NoteKind.PHOTO,
+        Located.object()
+            .with("file", NoteWords.photo(subject.file(), picture))
+            .with("at", at)
+            .with("caption", in.one("note.caption", Located::text))
+            .with("plate", plate));
   }
 
   /** What was really weighed out, of the lines of the file; a line that is not there is refused. */

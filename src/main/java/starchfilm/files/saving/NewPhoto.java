@@ -1,6 +1,7 @@
 package starchfilm.files.saving;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -10,8 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.NoteWriter.WrittenNote;
+import starchfilm.files.saving.NotedLine.NoteKind;
 
 /**
  * Puts pictures beside a trial, and notes them there.
@@ -48,15 +52,18 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
         throw new NotWrittenException(fault.get());
       }
     }
+    ObjectValue said =
+        Located.object()
+            .with("file", "")
+            .with("caption", caption.map(Located::text))
+            .with(
+                "plate",
+                plate.stream().mapToObj(BigDecimal::valueOf).map(Located::number).findFirst());
     List<Path> kept = new ArrayList<>();
     List<Note> notes = new ArrayList<>();
     try {
       for (Chosen picture : pictures) {
-        notes.add(
-            noted(
-                new Note.Photographed("", Optional.empty(), caption, plate),
-                picture.content(),
-                kept));
+        notes.add(noted(said, picture.content(), kept));
       }
       return NoteWriter.add(trialFile, new Note.Several(notes));
     } catch (NotWrittenException e) {
@@ -96,11 +103,9 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
     List<Path> copies = new ArrayList<>();
     try {
       for (Note note : notes) {
-        Optional<byte[]> content =
-            note instanceof Note.Photographed photo ? beside(photo) : Optional.empty();
         seen.add(
-            content.isPresent() && note instanceof Note.Photographed photo
-                ? noted(photo, content.get(), copies)
+            note instanceof Note.Added photo && photo.kind() == NoteKind.PHOTO
+                ? named(photo, copies)
                 : note);
       }
     } catch (NotWrittenException e) {
@@ -110,20 +115,22 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
     return new Named(seen, copies);
   }
 
-  /** Its bytes; empty where it cannot be noted, which is stated when it is. */
-  private Optional<byte[]> beside(Note.Photographed photo) {
+  /** One that cannot be noted stays as it is, which is stated when it is noted. */
+  private Note named(Note.Added photo, List<Path> written) throws NotWrittenException {
+    byte[] content;
     try {
-      return Optional.of(Files.readAllBytes(Picture.beside(trialFile, photo.name())));
+      content = Files.readAllBytes(Picture.beside(trialFile, photo.node().shown("file")));
     } catch (NotWrittenException | IOException e) {
-      return Optional.empty();
+      return photo;
     }
+    return photo.node() instanceof ObjectValue said ? noted(said, content, written) : photo;
   }
 
   /** The photo with its date; in a file of its own where it has none or that tells the place. */
-  private Note.Photographed noted(Note.Photographed photo, byte[] content, List<Path> written)
+  private Note noted(ObjectValue photo, byte[] content, List<Path> written)
       throws NotWrittenException {
     byte[] kept = keepPlace ? content : CameraFacts.withoutPlace(content);
-    String name = photo.name();
+    String name = photo.shown("file");
     if (name.isEmpty() || !Arrays.equals(kept, content)) {
       String base = TrialReader.baseName(trialFile) + "-photo-";
       String ending = Picture.of(kept).orElse(Picture.JPEG).ending();
@@ -131,8 +138,9 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
       written.add(file);
       name = NoteWords.photo(trialFile, file);
     }
-    Optional<String> at = photo.at().or(() -> takenAt(content));
-    return new Note.Photographed(name, at, photo.caption(), photo.plate());
+    ObjectValue dated =
+        photo.get("at").isPresent() ? photo : photo.with("at", takenAt(content).map(Located::text));
+    return new Note.Added(NoteKind.PHOTO, dated.with("file", name));
   }
 
   /** By the camera's clock, where that can be: a camera may have been set wrongly. */

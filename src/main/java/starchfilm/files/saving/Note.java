@@ -1,11 +1,7 @@
 package starchfilm.files.saving;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
@@ -33,8 +29,23 @@ public sealed interface Note {
    */
   String words();
 
+  /** The notes it is made of, in order. */
+  default List<Note> notes() {
+    return List.of(this);
+  }
+
   /**
-   * One more line of a list.
+   * The same, with every weighing that does not say so on the plate weighed before, or on another.
+   *
+   * @param same whether it was the plate weighed before
+   * @return the note
+   */
+  default Note onSamePlate(boolean same) {
+    return this;
+  }
+
+  /**
+   * One more line of a list; what is said of a photo stands apart from its name.
    *
    * @param kind which list
    * @param node the line as the file keeps it
@@ -42,7 +53,11 @@ public sealed interface Note {
   record Added(NoteKind kind, Located node) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
-      return TextEdit.append(text, kind.list(), node);
+      if (kind != NoteKind.PHOTO || !(node instanceof ObjectValue said)) {
+        return TextEdit.append(text, kind.list(), node);
+      }
+      String with = TextEdit.append(text, kind.list(), Located.text(said.shown("file")));
+      return said.members().size() > 1 ? TextEdit.append(with, "photo_notes", said) : with;
     }
 
     @Override
@@ -50,19 +65,10 @@ public sealed interface Note {
       return kind.words(node);
     }
 
-    /** Whether it is a weighing that does not say whether it was the plate weighed before. */
-    boolean leavesPlateOpen() {
-      return kind == NoteKind.WEIGHING && node.get("same_plate").isEmpty();
-    }
-
-    /**
-     * The same weighing, with the plate named; any other line as it is.
-     *
-     * @param same whether it was the plate weighed before
-     * @return the note
-     */
+    @Override
     public Added onSamePlate(boolean same) {
-      return kind == NoteKind.WEIGHING && node instanceof ObjectValue weighing
+      boolean isOpen = kind == NoteKind.WEIGHING && node.get("same_plate").isEmpty();
+      return isOpen && node instanceof ObjectValue weighing
           ? new Added(kind, weighing.with("same_plate", Located.flag(same)))
           : this;
     }
@@ -89,43 +95,6 @@ public sealed interface Note {
   }
 
   /**
-   * A photo beside the trial file.
-   *
-   * @param name its name from the trial's folder on, with / between folders
-   * @param at when it was taken, as {@code at} keeps it, if known
-   * @param caption what it shows, if said
-   * @param plate which plate it shows, if said
-   */
-  record Photographed(String name, Optional<String> at, Optional<String> caption, OptionalInt plate)
-      implements Note {
-    /** A photo of which nothing else is said. */
-    public Photographed(String name) {
-      this(name, Optional.empty(), Optional.empty(), OptionalInt.empty());
-    }
-
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      String with = TextEdit.append(text, "photos", Located.text(name));
-      return said().members().size() > 1 ? TextEdit.append(with, "photo_notes", said()) : with;
-    }
-
-    @Override
-    public String words() {
-      return LineWords.of(said(), "[plate {plate} ]photo {file}[, {caption}][, {at}]");
-    }
-
-    private ObjectValue said() {
-      return Located.object()
-          .with("file", name)
-          .with("at", at.map(Located::text))
-          .with("caption", caption.map(Located::text))
-          .with(
-              "plate",
-              plate.stream().mapToObj(BigDecimal::valueOf).map(Located::number).findFirst());
-    }
-  }
-
-  /**
    * Several notes at once, written together or not at all.
    *
    * @param notes the notes, in order
@@ -133,10 +102,7 @@ public sealed interface Note {
   record Several(List<Note> notes) implements Note {
     /** Takes the notes out of others that are several themselves. */
     public Several {
-      notes =
-          notes.stream()
-              .flatMap(note -> note instanceof Several s ? s.notes.stream() : Stream.of(note))
-              .toList();
+      notes = notes.stream().flatMap(note -> note.notes().stream()).toList();
     }
 
     @Override
@@ -153,17 +119,9 @@ public sealed interface Note {
       return notes.stream().map(Note::words).collect(Collectors.joining("; "));
     }
 
-    /**
-     * The same notes, with the plate named for every weighing.
-     *
-     * @param same whether it was the plate weighed before
-     * @return the notes
-     */
+    @Override
     public Several onSamePlate(boolean same) {
-      return new Several(
-          notes.stream()
-              .map(note -> note instanceof Added line ? line.onSamePlate(same) : note)
-              .toList());
+      return new Several(notes.stream().map(note -> note.onSamePlate(same)).toList());
     }
   }
 }

@@ -19,6 +19,7 @@ import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.PlateDoubt;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.saving.NotedLine.NoteKind;
 import starchfilm.files.saving.SafeFile.WrittenFile;
 
 /**
@@ -118,12 +119,11 @@ public final class NoteWriter {
   /** Asks first where a new weighing is of another plate by the looks of it. */
   private static void refuseDoubt(String shown, Trial was, String text, Path file, Note note)
       throws UnreadableFileException, PlateDoubtException {
-    List<Note> notes = parts(note);
-    if (notes.stream().noneMatch(one -> one instanceof Note.Added line && line.leavesPlateOpen())) {
+    // Read as if it were the same plate: otherwise the reader leaves the doubtful ones out.
+    Note same = note.onSamePlate(true);
+    if (same.equals(note)) {
       return;
     }
-    // Read as if it were the same plate: otherwise the reader leaves the doubtful ones out.
-    Note same = new Note.Several(notes).onSamePlate(true);
     Optional<Trial> asked = new TrialReader().read(same.in(text), file, new Findings(shown));
     if (asked.isEmpty()) {
       return;
@@ -155,14 +155,10 @@ public final class NoteWriter {
   }
 
   private static void checkPictures(Path file, Note note) throws NotWrittenException {
-    for (Note one : parts(note)) {
-      if (one instanceof Note.Photographed photo) {
-        Picture.beside(file, photo.name());
+    for (Note one : note.notes()) {
+      if (one instanceof Note.Added line && line.kind() == NoteKind.PHOTO) {
+        Picture.beside(file, line.node().shown("file"));
       }
     }
-  }
-
-  private static List<Note> parts(Note note) {
-    return note instanceof Note.Several several ? several.notes() : List.of(note);
   }
 }

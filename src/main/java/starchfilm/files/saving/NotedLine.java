@@ -59,7 +59,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     /** A remark. */
     REMARK("remarks", "", "remark: {}"),
     /** A photo; its caption can be corrected. */
-    PHOTO("photos", "caption", "photo {}");
+    PHOTO("photos", "caption", "[plate {plate} ]photo {file}[, {caption}][, {at}]", "photo {}");
 
     private final String list;
     private final String field;

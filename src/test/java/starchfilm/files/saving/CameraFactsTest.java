@@ -20,7 +20,10 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotedLine.NoteKind;
 
 class CameraFactsTest {
   private static final int LATITUDE = 48_137_154;
@@ -151,20 +154,16 @@ class CameraFactsTest {
     Files.write(folder.resolve("scan.jpg"), picture("jpeg"));
     List<Note> notes =
         List.of(
-            new Note.Photographed("phone.jpg"),
-            new Note.Photographed("scan.jpg"),
-            new Note.Photographed("missing.jpg"));
+            new Note.Added(NoteKind.PHOTO, said("phone.jpg")),
+            new Note.Added(NoteKind.PHOTO, said("scan.jpg")),
+            new Note.Added(NoteKind.PHOTO, said("missing.jpg")));
     Optional<LocalDateTime> poured = Optional.of(LocalDateTime.of(2026, 4, 19, 10, 0));
 
     NewPhoto.Named named = new NewPhoto(file, poured, false).named(notes);
 
     assertThat(named.notes())
         .containsExactly(
-            new Note.Photographed(
-                "plate-photo-1.jpg",
-                Optional.of("2026-04-20T09:15"),
-                Optional.empty(),
-                OptionalInt.empty()),
+            new Note.Added(NoteKind.PHOTO, said("plate-photo-1.jpg").with("at", Located.text("2026-04-20T09:15"))),
             notes.get(1),
             notes.get(2));
     assertThat(latin(Files.readAllBytes(folder.resolve("plate-photo-1.jpg"))))
@@ -173,5 +172,9 @@ class CameraFactsTest {
     named.discard();
     assertThat(folder.resolve("plate-photo-1.jpg")).doesNotExist();
     assertThat(new NewPhoto(file, poured, true).named(notes).copies()).isEmpty();
+  }
+
+  private static ObjectValue said(String file) {
+    return Located.object().with("file", file);
   }
 }

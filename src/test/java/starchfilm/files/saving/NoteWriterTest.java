@@ -87,7 +87,7 @@ class NoteWriterTest {
                 line(NoteKind.MOVE, "{'at': '+50h', 'faces': 'both'}"),
                 rated(4),
                 remark("Smells of vinegar.\nGone after a day."),
-                new Note.Photographed("plate.png")));
+                photo("plate.png")));
     WrittenNote written = NoteWriter.add(file, all);
     Trial trial = written.trial().orElseThrow();
     assertThat(NotebookReader.read(List.of(file)).trials()).containsExactly(trial);
@@ -150,18 +150,18 @@ class NoteWriterTest {
     try (RandomAccessFile big = new RandomAccessFile(folder.resolve("big.png").toFile(), "rw")) {
       big.setLength(200_000_000);
     }
-    assertThat(refusal(new Note.Photographed("text.jpg")))
+    assertThat(refusal(photo("text.jpg")))
         .isEqualTo(
             "text.jpg: a file that is no picture given, allowed JPEG, PNG or GIF; name the picture itself");
-    assertThat(refusal(new Note.Photographed("phone.heic")))
+    assertThat(refusal(photo("phone.heic")))
         .isEqualTo(
             "phone.heic: a photo or film in a format of phones given, allowed JPEG, PNG or GIF;"
                 + " export it as JPEG");
-    assertThat(refusal(new Note.Photographed("big.png")))
+    assertThat(refusal(photo("big.png")))
         .isEqualTo("big.png: a picture of 200 MB given, allowed at most 30 MB; save it smaller");
-    assertThat(refusal(new Note.Photographed("gone.png")))
+    assertThat(refusal(photo("gone.png")))
         .isEqualTo("gone.png: there is no such picture; check its name and folder");
-    assertThat(refusal(new Note.Photographed("../plate.png")))
+    assertThat(refusal(photo("../plate.png")))
         .isEqualTo(
             "../plate.png: \"../plate.png\" given, allowed the name of a file beside this one or in a"
                 + " folder below it; move the file there and write its name with /");
@@ -267,6 +267,10 @@ class NoteWriterTest {
 
   private static Note line(NoteKind kind, String json) throws UnreadableFileException {
     return new Note.Added(kind, LocatedReader.read(json.replace('\'', '"')));
+  }
+
+  private static Note photo(String file) {
+    return new Note.Added(NoteKind.PHOTO, Located.object().with("file", file));
   }
 
   static Note rated(int stars) {
