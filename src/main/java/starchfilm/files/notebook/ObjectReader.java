@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
@@ -178,16 +180,16 @@ final class ObjectReader {
 
   /** A number or a range, in SI; empty where neither is known. */
   Optional<Estimate> amount(String key) {
-    return value(key).flatMap(given -> amount(key, numbers.understood(given, allowed(key).unit())));
+    return value(key).flatMap(given -> number(given, declared.field(key)));
   }
 
   /** What was measured by volume in the field of a mass, as the field of the volume has it. */
   Optional<Estimate> volumeIn(String mass, String volume) {
     return value(mass)
         .filter(given -> given instanceof TextValue)
-        .map(given -> numbers.understood(given, allowed(volume).unit()))
+        .map(given -> numbers.understood(given, declared.field(volume)))
         .filter(read -> !(read instanceof TextValue))
-        .flatMap(read -> amount(volume, read));
+        .flatMap(read -> number(read, declared.field(volume)));
   }
 
   /** An amount, or what its declaration says is assumed, which is stated. */
@@ -247,20 +249,21 @@ final class ObjectReader {
         : which.equals("1") ? name : name + " " + which;
   }
 
-  private Optional<Estimate> amount(String key, Located value) {
-    TrialField field = declared.field(key);
-    Allowed allowed = allowed(key);
+  /** A number, of an amount also a range, in SI; empty where it is unknown or refused. */
+  private Optional<Estimate> number(Located given, TrialField field) {
+    Located value = numbers.understood(given, field);
+    boolean isAmount = field.kind() == ValueKind.AMOUNT;
     if (value instanceof NumberValue number) {
-      boolean isMass = field.unit().equals("g");
-      return numbers.checked(number, allowed)
-          ? Optional.of(
-              NumberReader.si(field, new Estimate(number.value(), isMass ? scale.sdG(number) : 0)))
-          : Optional.empty();
+      if (!numbers.checked(number, field)) {
+        return Optional.empty();
+      }
+      double sd = isAmount && field.unit().equals("g") ? scale.sdG(number) : 0;
+      return Optional.of(NumberReader.si(field, new Estimate(number.value(), sd)));
     }
-    if (value instanceof TextValue text && text.text().equals(NumberReader.UNKNOWN)) {
+    if (isAmount && value instanceof TextValue text && text.text().equals(TrialField.UNKNOWN)) {
       return Optional.empty();
     }
-    if (value instanceof ObjectValue range) {
+    if (isAmount && value instanceof ObjectValue range) {
       ObjectReader ends = new ObjectReader(range, field.range(), this);
       ends.lookForRequired();
       OptionalDouble from = ends.number("from");
@@ -269,24 +272,24 @@ final class ObjectReader {
           ? Optional.of(Estimate.between(from.getAsDouble(), to.getAsDouble()))
           : Optional.empty();
     }
-    numbers.refuse(value, allowed, ", a range {\"from\": .., \"to\": ..} or \"unknown\"");
+    numbers.refuse(value, field);
     return Optional.empty();
   }
 
   /** A number and nothing else, in SI. */
   OptionalDouble number(String key) {
-    return value(key)
-        .map(value -> numbers.read(value, declared.field(key)))
-        .orElse(OptionalDouble.empty());
+    return numbers(key, value(key).stream()).findFirst();
   }
 
   /** A list of numbers, in SI; a single number stands for a list of one. */
   List<Double> numbers(String key) {
-    TrialField field = declared.field(key);
-    return entries(key).stream()
-        .flatMapToDouble(entry -> numbers.read(entry, field).stream())
-        .boxed()
-        .toList();
+    return numbers(key, entries(key).stream()).boxed().toList();
+  }
+
+  private DoubleStream numbers(String key, Stream<Located> values) {
+    return values
+        .flatMap(value -> number(value, declared.field(key)).stream())
+        .mapToDouble(Estimate::value);
   }
 
   /** A whole number and nothing else. */

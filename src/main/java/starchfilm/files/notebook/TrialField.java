@@ -50,6 +50,9 @@ public record TrialField(
     String cost,
     String called,
     Map<String, TrialField> fields) {
+  /** The word for what nobody knows. */
+  public static final String UNKNOWN = "unknown";
+
   private static final Pattern ASSUMED = Pattern.compile("([0-9.]+)(?: to ([0-9.]+))?");
 
   /** The whole trial. */

@@ -21,9 +21,6 @@ import starchfilm.material.recipe.GlycerolOrigin;
 
 /** Reads the table of {@link TrialField}s. */
 record TrialFieldTable(List<List<String>> rows) {
-  /** The word for a starch that nobody knows. */
-  static final String UNKNOWN = "unknown";
-
   private static final int COLUMNS = 10;
   private static final Pattern KIND =
       Pattern.compile("(required )?(per pour )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
@@ -91,7 +88,8 @@ record TrialFieldTable(List<List<String>> rows) {
     return switch (name) {
       case "starch kinds" ->
           Stream.concat(
-                  Stream.of(StarchKind.values()).map(StarchKind::tradeName), Stream.of(UNKNOWN))
+                  Stream.of(StarchKind.values()).map(StarchKind::tradeName),
+                  Stream.of(TrialField.UNKNOWN))
               .toList();
       case "plate materials" ->
           Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();

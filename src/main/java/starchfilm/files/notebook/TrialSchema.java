@@ -61,7 +61,7 @@ public final class TrialSchema {
           anyOf(
               schema,
               number(object(), field, "number"),
-              object().with("const", TrialFieldTable.UNKNOWN),
+              object().with("const", TrialField.UNKNOWN),
               section(object(), field.range()),
               typed());
       case SECTION -> section(schema, field);

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.files.notebook.TrialField.ValueKind;
 
 /**
  * Changes single fields of a trial file's text; everything else in it stays as it was written.
@@ -51,6 +51,7 @@ public final class FieldEdit {
    */
   public static String with(String text, Map<String, String> typed, MomentParser moments)
       throws NotWrittenException {
+    NoteWords words = new NoteWords(moments, Optional.empty());
     Map<String, String> shown = shown(text);
     List<Fault> wrong = new ArrayList<>();
     Map<String, Located> changes = new LinkedHashMap<>();
@@ -59,15 +60,7 @@ public final class FieldEdit {
       String is = typed.getOrDefault(field.path(), was).strip();
       if (typed.containsKey(field.path()) && !is.equals(was)) {
         try {
-          boolean isTime =
-              field.field().kind() == ValueKind.CLOCK
-                  && !is.isEmpty()
-                  && !MomentParser.isDateAlone(is);
-          changes.put(
-              field.path(),
-              isTime
-                  ? Located.text(NoteWords.pour(moments, is).toString())
-                  : FieldInput.of(field.field(), is));
+          changes.put(field.path(), words.value(field.field(), is));
         } catch (MistypedException e) {
           wrong.add(Fault.of("", field.path(), e.given(), e.allowed(), e.mend()));
         }

@@ -11,6 +11,7 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
+import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.RoomAccount;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;

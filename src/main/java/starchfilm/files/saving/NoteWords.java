@@ -17,6 +17,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.NotedLine.NoteKind;
 
@@ -84,10 +85,16 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
     for (String name : path.split("\\.", -1)) {
       field = field.field(name);
     }
+    return value(field, typed.strip());
+  }
+
+  /** The same of a field at hand; a day without an hour stays one. */
+  Located value(TrialField field, String typed) {
+    boolean isHour = !typed.isEmpty() && !MomentParser.isDateAlone(typed);
     return switch (field.kind()) {
-      case CLOCK -> Located.text(pour(moments, typed).toString());
+      case CLOCK -> isHour ? Located.text(pour(moments, typed).toString()) : Located.text(typed);
       case MOMENT -> Located.text(when(typed));
-      default -> FieldInput.of(field, typed.strip());
+      default -> FieldInput.of(field, typed);
     };
   }
 

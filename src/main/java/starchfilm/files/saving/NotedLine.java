@@ -11,6 +11,7 @@ import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.TrialField;
 
 /**

@@ -23,6 +23,7 @@ class TrialFaultsTest {
         "recipe.glycerol.mass_g | -4 | `recipe.glycerol.mass_g: -4 given, allowed 0 to 100000 g; write the grams weighed`",
         "recipe.glycerol.mass_g | 1e300 | `recipe.glycerol.mass_g: 1.0E300 given, allowed 0 to 100000 g; write the grams weighed`",
         "recipe.glycerol.mass_g | `\"6,5 mm\"` | `recipe.glycerol.mass_g: \"6,5 mm\" given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; mm is a unit of length; write a mass`",
+        "pour.unevenness_pct | `\"15-20 %\"` | `pour.unevenness_pct: \"15-20 %\" given, allowed a number from 0, or more than 1 up to 90 %; a range is of no use here; write one number`",
         "recipe.glycerol.mass_g | null | `recipe.glycerol.mass_g: null given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; leave the field out, or write \"unknown\"`",
         "recipe.glycerol.mass_g | `\"Unknown\"` | `recipe.glycerol.mass_g: \"Unknown\" given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; write \"unknown\" in small letters`",
         "recipe.glycerol.purity_pct | 0.82 | `recipe.glycerol.purity_pct: 0.82 given, allowed 0, or more than 1 up to 100 %; this looks like a fraction; write 82 for 82 %`",

@@ -163,7 +163,9 @@ class CameraFactsTest {
 
     assertThat(named.notes())
         .containsExactly(
-            new Note.Added(NoteKind.PHOTO, said("plate-photo-1.jpg").with("at", Located.text("2026-04-20T09:15"))),
+            new Note.Added(
+                NoteKind.PHOTO,
+                said("plate-photo-1.jpg").with("at", Located.text("2026-04-20T09:15"))),
             notes.get(1),
             notes.get(2));
     assertThat(latin(Files.readAllBytes(folder.resolve("plate-photo-1.jpg"))))

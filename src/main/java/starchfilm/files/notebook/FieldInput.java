@@ -1,4 +1,4 @@
-package starchfilm.files.saving;
+package starchfilm.files.notebook;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -10,12 +10,9 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
-import starchfilm.files.notebook.TrialField;
 
 /** What a person types for a field of a trial file, and how what stands there is shown. */
 public final class FieldInput {
-  private static final String UNKNOWN = "unknown";
-
   private FieldInput() {}
 
   /**
@@ -25,7 +22,7 @@ public final class FieldInput {
    *     unknown}, which an empty field means too
    * @throws MistypedException where it cannot be read
    */
-  static Located of(TrialField field, String typed) {
+  public static Located of(TrialField field, String typed) {
     return of(field, typed, Place.of(""));
   }
 
@@ -41,8 +38,8 @@ public final class FieldInput {
     String unit = field.unit();
     return switch (field.kind()) {
       case AMOUNT ->
-          typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")
-              ? new TextValue(place, UNKNOWN)
+          typed.isEmpty() || typed.equalsIgnoreCase(TrialField.UNKNOWN) || typed.equals("?")
+              ? new TextValue(place, TrialField.UNKNOWN)
               : TypedAmount.inUnit(unit, typed).written(unit, place);
       case NUMBER -> new NumberValue(place, TypedAmount.number(unit, typed));
       case COUNT -> new NumberValue(place, count(typed, field.allowed().orElseThrow()));
