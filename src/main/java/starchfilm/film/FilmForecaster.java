@@ -147,7 +147,7 @@ public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
   private static FeelChances feelChances(FilmState film, Band glassTransition, Ageing ageing) {
     return new FeelChances(
         film.aboveGlassK(),
-        (glassTransition.high() - glassTransition.low()) / (2 * Band.Z90),
+        glassTransition.estimate().sd(),
         ageing.mostK(film),
         FeelInTheHand.sticky(film));
   }

@@ -124,7 +124,7 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
    * @return 0 to 1
    */
   double chance(Band glassTransitionK) {
-    double sd = (glassTransitionK.high() - glassTransitionK.low()) / (2 * Band.Z90);
+    double sd = glassTransitionK.estimate().sd();
     double middle = glassTransitionK.middle();
     return NORMAL.cumulativeProbability((glassTransitionFromK - middle) / sd)
         - NORMAL.cumulativeProbability((glassTransitionToK - middle) / sd);

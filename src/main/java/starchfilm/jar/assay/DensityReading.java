@@ -5,7 +5,6 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Locale;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.figures.Figures;
@@ -64,7 +63,9 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
    * A bottle weighed three times: empty, brimful of water, brimful of the jar's content, all at one
    * temperature. The bottle's volume drops out.
    *
-   * <p>{@code rho = rho_w (m_s - m_0)/(m_w - m_0)}
+   * <p>{@code rho = rho_w r, r = (m_s - m_0)/(m_w - m_0)}, {@code u^2(r) = [u_s^2 + (r u_w)^2 + ((r
+   * - 1) u_0)^2]/(m_w - m_0)^2}. Source of the uncertainty: JCGM 100:2008 (GUM), 5.1.2, equation 10
+   * (recalled).
    *
    * @param emptyKg empty bottle (kg)
    * @param withWaterKg with water (kg)
@@ -85,12 +86,12 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
                   Figures.grams(withWaterKg.value()),
                   Figures.grams(withSampleKg.value())));
     }
+    double ratio = sample / water;
     // The empty bottle is in both differences, so its error partly cancels.
-    Estimate ratio =
-        Propagation.firstOrder(
-            x -> (x[2] - x[0]) / (x[1] - x[0]), emptyKg, withWaterKg, withSampleKg);
+    double fillingsSd = Math.hypot(withSampleKg.sd(), ratio * withWaterKg.sd());
+    double sd = Math.hypot(fillingsSd, (ratio - 1) * emptyKg.sd()) / water;
     double waterKgPerM3 = RULE.kgPerM3(0, temperatureK.value());
-    return new DensityReading(ratio.times(waterKgPerM3), temperatureK);
+    return new DensityReading(new Estimate(ratio, sd).times(waterKgPerM3), temperatureK);
   }
 
   @Override

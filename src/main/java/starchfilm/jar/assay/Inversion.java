@@ -2,16 +2,17 @@ package starchfilm.jar.assay;
 
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /** From a reading back to the mixture of glycerol and water, by a table of the rule. */
 final class Inversion {
   /** Steps of the table; linear between them, the mixture is exact to 1e-5. */
   private static final int STEPS = 200;
 
-  private final double[] table;
+  private final PolynomialSplineFunction mixtures;
 
   /**
    * A table.
@@ -19,10 +20,13 @@ final class Inversion {
    * @param rule what a mixture reads at the jar's temperature, by its glycerol fraction; rising
    */
   Inversion(DoubleUnaryOperator rule) {
-    table =
+    double[] fractions =
+        IntStream.rangeClosed(0, STEPS).mapToDouble(i -> (double) i / STEPS).toArray();
+    double[] readings =
         IntStream.rangeClosed(0, STEPS)
-            .mapToDouble(i -> rule.applyAsDouble((double) i / STEPS))
+            .mapToDouble(i -> rule.applyAsDouble(fractions[i]))
             .toArray();
+    mixtures = new LinearInterpolator().interpolate(readings, fractions);
   }
 
   /** Refuses a temperature for which density and refractive index are not known. */
@@ -37,25 +41,16 @@ final class Inversion {
 
   /** What pure water reads. */
   double water() {
-    return table[0];
+    return mixtures.getKnots()[0];
   }
 
   /** What pure glycerol reads. */
   double glycerol() {
-    return table[STEPS];
+    return mixtures.getKnots()[STEPS];
   }
 
   /** Glycerol in the mixture (kg per kg); NaN beyond pure water and pure glycerol. */
   double mixture(double reading) {
-    if (!(reading >= water() && reading <= glycerol())) {
-      return Double.NaN;
-    }
-    int found = Arrays.binarySearch(table, reading);
-    if (found >= 0) {
-      return (double) found / STEPS;
-    }
-    int below = -found - 2;
-    double within = (reading - table[below]) / (table[below + 1] - table[below]);
-    return (below + within) / STEPS;
+    return mixtures.isValidPoint(reading) ? mixtures.value(reading) : Double.NaN;
   }
 }

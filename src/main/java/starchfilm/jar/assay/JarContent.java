@@ -3,7 +3,6 @@ package starchfilm.jar.assay;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 
 /**
  * The parts of a jar, each with the range that holds in 8 cases of 10.
@@ -21,7 +20,7 @@ public record JarContent(Band glycerol, Band stays, Band volatiles, Band pureGly
    * @return glycerol and salt as fractions, with the uncertainty of their ranges
    */
   public GlycerolStock stock(GlycerolOrigin origin) {
-    return new GlycerolStock(estimate(glycerol), estimate(stays), origin);
+    return new GlycerolStock(glycerol.estimate(), stays.estimate(), origin);
   }
 
   /**
@@ -45,9 +44,5 @@ public record JarContent(Band glycerol, Band stays, Band volatiles, Band pureGly
 
   private static Band covering(Band band, double low, double high) {
     return new Band(Math.min(band.low(), low), band.middle(), Math.max(band.high(), high));
-  }
-
-  private static Estimate estimate(Band band) {
-    return new Estimate(band.middle(), (band.high() - band.low()) / (2 * Band.Z90));
   }
 }

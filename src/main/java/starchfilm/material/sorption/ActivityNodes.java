@@ -1,7 +1,7 @@
 package starchfilm.material.sorption;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import starchfilm.material.ingredient.FittedGlycerolActivity;
 import starchfilm.material.ingredient.StarchKind;
@@ -27,25 +27,41 @@ final class ActivityNodes {
 
   private static final double DIFFERENCE_STEP = 1e-5;
 
+  /** Nothing is held at q = 0, so that a step as small as this loses no digit there. */
+  private static final double STEP_AT_0 = 1e-9;
+
   private static final double[] Q = positions();
 
-  /** The water that glycerol holds (kg/kg), and its slope in q. */
-  private static final MoistureColumn GLYCEROL = glycerol();
+  private static final MoistureColumn GLYCEROL =
+      new MoistureColumn(new FittedGlycerolActivity()::waterKgPerKgGlycerol);
 
-  private static final Map<StarchKind, MoistureColumn> STARCH = starches();
+  private static final List<MoistureColumn> STARCHES =
+      Arrays.stream(StarchKind.values())
+          .map(kind -> new MoistureColumn(StarchIsotherms.of(kind)::moisture))
+          .toList();
 
   private ActivityNodes() {}
 
-  /** Moisture at the nodes and its slope in q; never written to after it is made. */
-  private static final class MoistureColumn {
-    private final double[] moisture;
-    private final double[] slope;
+  /** Moisture at the nodes (kg/kg) and its slope in q; never written to after it is made. */
+  static final class MoistureColumn {
+    private final double[] moisture = new double[COUNT];
+    private final double[] slope = new double[COUNT];
 
-    MoistureColumn(double[] moisture, double[] slope) {
-      this.moisture = moisture;
-      this.slope = slope;
+    MoistureColumn(DoubleUnaryOperator moistureAtActivity) {
+      DoubleUnaryOperator held = q -> moistureAtActivity.applyAsDouble(q / (1 + q));
+      slope[0] = held.applyAsDouble(STEP_AT_0) / STEP_AT_0;
+      for (int i = 1; i < COUNT; i++) {
+        double step = DIFFERENCE_STEP * Q[i];
+        moisture[i] = held.applyAsDouble(Q[i]);
+        slope[i] = (held.applyAsDouble(Q[i] + step) - held.applyAsDouble(Q[i] - step)) / (2 * step);
+      }
     }
 
+    /**
+     * Adds this to sums of moistures and of slopes.
+     *
+     * @param weight its part in the film (kg/kg, with the interaction)
+     */
     void addTo(double[] moistureSum, double[] slopeSum, double weight) {
       for (int i = 0; i < COUNT; i++) {
         moistureSum[i] += weight * moisture[i];
@@ -64,31 +80,14 @@ final class ActivityNodes {
     return Q[node];
   }
 
-  /**
-   * Adds a starch.
-   *
-   * @param kind the starch
-   * @param weight its part in the film (kg/kg, with the interaction)
-   * @param moisture sum of moistures, changed
-   * @param slope sum of slopes in q, changed
-   */
-  static void addStarch(StarchKind kind, double weight, double[] moisture, double[] slope) {
-    MoistureColumn column = STARCH.get(kind);
-    if (column == null) {
-      throw new IllegalStateException("no isotherm for " + kind);
-    }
-    column.addTo(moisture, slope, weight);
+  /** The water that a starch holds. */
+  static MoistureColumn starch(StarchKind kind) {
+    return STARCHES.get(kind.ordinal());
   }
 
-  /**
-   * Adds glycerol.
-   *
-   * @param weight its part in the film (kg/kg, with the interaction)
-   * @param moisture sum of moistures, changed
-   * @param slope sum of slopes in q, changed
-   */
-  static void addGlycerol(double weight, double[] moisture, double[] slope) {
-    GLYCEROL.addTo(moisture, slope, weight);
+  /** The water that glycerol holds. */
+  static MoistureColumn glycerol() {
+    return GLYCEROL;
   }
 
   private static double[] positions() {
@@ -98,37 +97,5 @@ final class ActivityNodes {
       q[i] = LOWEST * Math.pow(ratio, i - 1);
     }
     return q;
-  }
-
-  private static MoistureColumn glycerol() {
-    FittedGlycerolActivity mixture = new FittedGlycerolActivity();
-    DoubleUnaryOperator held = q -> mixture.waterKgPerKgGlycerol(q / (1 + q));
-    double[] moisture = new double[COUNT];
-    double[] slope = new double[COUNT];
-    // Nothing lies below q = 0, hence a one-sided difference; it is off by 1e-5 of the slope.
-    slope[0] = held.applyAsDouble(DIFFERENCE_STEP) / DIFFERENCE_STEP;
-    for (int i = 1; i < COUNT; i++) {
-      double step = DIFFERENCE_STEP * Q[i];
-      moisture[i] = held.applyAsDouble(Q[i]);
-      slope[i] = (held.applyAsDouble(Q[i] + step) - held.applyAsDouble(Q[i] - step)) / (2 * step);
-    }
-    return new MoistureColumn(moisture, slope);
-  }
-
-  private static Map<StarchKind, MoistureColumn> starches() {
-    Map<StarchKind, MoistureColumn> columns = new EnumMap<>(StarchKind.class);
-    for (StarchKind kind : StarchKind.values()) {
-      GabIsotherm isotherm = StarchIsotherms.of(kind);
-      double[] moisture = new double[COUNT];
-      double[] slope = new double[COUNT];
-      for (int i = 0; i < COUNT; i++) {
-        double activity = Q[i] / (1 + Q[i]);
-        double dryness = 1 / (1 + Q[i]);
-        moisture[i] = isotherm.moisture(activity);
-        slope[i] = isotherm.slope(activity) * dryness * dryness;
-      }
-      columns.put(kind, new MoistureColumn(moisture, slope));
-    }
-    return columns;
   }
 }

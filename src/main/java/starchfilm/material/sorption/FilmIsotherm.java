@@ -105,11 +105,11 @@ public final class FilmIsotherm {
     this.glycerolWeight = together * y;
     double[] moisture = new double[ActivityNodes.COUNT];
     double[] slope = new double[ActivityNodes.COUNT];
-    ActivityNodes.addGlycerol(glycerolWeight, moisture, slope);
+    ActivityNodes.glycerol().addTo(moisture, slope, glycerolWeight);
     for (Map.Entry<StarchKind, Double> share : composition.starchShares().entrySet()) {
       double weight = together * (1 - y) * share.getValue();
       starchWeights.put(share.getKey(), weight);
-      ActivityNodes.addStarch(share.getKey(), weight, moisture, slope);
+      ActivityNodes.starch(share.getKey()).addTo(moisture, slope, weight);
     }
     for (int i = 0; i < ActivityNodes.COUNT; i++) {
       moisture[i] += NUMERICAL_WATER * ActivityNodes.q(i);

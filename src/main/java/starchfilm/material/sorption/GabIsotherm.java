@@ -29,22 +29,4 @@ record GabIsotherm(double monolayer, double bindingRatio, double multilayerRatio
     double free = 1 - ka;
     return monolayer * bindingRatio * ka / (free * (free + bindingRatio * ka));
   }
-
-  /**
-   * How moisture rises with activity.
-   *
-   * @param activity water activity (ratio, 0 to 1)
-   * @return kg water per kg dry starch and unit of activity
-   */
-  double slope(double activity) {
-    double ka = multilayerRatio * activity;
-    double free = 1 - ka;
-    double product = free * (free + bindingRatio * ka);
-    double productSlope = -(free + bindingRatio * ka) + free * (bindingRatio - 1);
-    return monolayer
-        * bindingRatio
-        * multilayerRatio
-        * (product - ka * productSlope)
-        / (product * product);
-  }
 }

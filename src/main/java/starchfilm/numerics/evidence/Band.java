@@ -73,6 +73,15 @@ public record Band(double low, double middle, double high) {
   }
 
   /**
+   * The middle with the standard uncertainty of a normal that has these ends.
+   *
+   * @return the estimate; the inverse of {@link #of}
+   */
+  public Estimate estimate() {
+    return new Estimate(middle, (high - low) / (2 * Z90));
+  }
+
+  /**
    * The band of what a figure is the logarithm of.
    *
    * @param logarithm with its standard uncertainty, as of a normal

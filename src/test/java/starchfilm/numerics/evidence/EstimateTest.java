@@ -32,16 +32,6 @@ class EstimateTest {
     assertThat(new Estimate(0, 0.1).times(four).sd()).isCloseTo(0.4, within(1e-12));
   }
 
-  /** The same quotient by differences instead of the written-out slopes. */
-  @Test
-  void propagationByDifferencesAgreesWithTheQuotient() {
-    Estimate quotient = Propagation.firstOrder(x -> x[0] / x[1], ten, four);
-
-    assertThat(quotient.value()).isEqualTo(2.5);
-    assertThat(quotient.sd()).isCloseTo(ten.over(four).sd(), within(1e-4));
-    assertThat(Propagation.firstOrder(x -> x[0], Estimate.exact(3))).isEqualTo(Estimate.exact(3));
-  }
-
   @Test
   void anotherUnitScalesBothPartsAndTurnsNoUncertaintyRound() {
     assertThat(ten.times(-2)).isEqualTo(new Estimate(-20, 0.6));
