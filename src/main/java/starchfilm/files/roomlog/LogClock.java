@@ -5,10 +5,13 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.findings.Findings;
-import starchfilm.files.roomlog.LogDate.DateOrder;
 
-/** Reads the time column of a room log: dates, seconds since 1970, or a time since the pour. */
-record LogClock(LogColumns columns, DateOrder order, LocalDateTime start, Findings log) {
+/**
+ * Reads the time column of a room log: dates, seconds since 1970, or a time since the pour.
+ *
+ * @param isMonthFirst whether the dates begin with the month where they begin with the day or it
+ */
+record LogClock(LogColumns columns, boolean isMonthFirst, LocalDateTime start, Findings log) {
   /** Where the pour is not known, a counted time begins here; only differences are used then. */
   static final LocalDateTime ANY_START = LocalDateTime.of(2000, 1, 1, 0, 0);
 
@@ -21,7 +24,7 @@ record LogClock(LogColumns columns, DateOrder order, LocalDateTime start, Findin
   Optional<LocalDateTime> moment(String cell) {
     Optional<LogDate> date = LogDate.parse(cell);
     if (date.isPresent()) {
-      return date.get().moment(order);
+      return date.get().moment(isMonthFirst);
     }
     if (!cell.matches("[0-9]{1,14}(?:[.,][0-9]{1,9})?")) {
       return Optional.empty();

@@ -164,7 +164,7 @@ record LogColumns(
       if (left.endsWith("%") || right.matches(".*\u00B0.*")) {
         throw swapped(row.line(), left, right);
       }
-      if (LogReading.hasUnit(left) || LogReading.hasUnit(right)) {
+      if (!(LogReading.unit(left) + LogReading.unit(right)).isEmpty()) {
         return;
       }
       warmest = Math.max(warmest, LogReading.number(left).orElse(warmest));

@@ -12,25 +12,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Date and time in a room log, before it is decided which number is the day.
+ * Date and time in a room log, before it is decided whether day or month comes first.
  *
- * @param order which is which, as far as the text itself says
+ * @param dayFirst the moment with the day first; empty where that is no day
+ * @param monthFirst the moment with the month first, likewise; the same where the year stands first
  * @param withOffset true where the text carries an offset from UTC
  */
 record LogDate(
-    int first, int second, int third, DateOrder order, LocalTime time, boolean withOffset) {
-  /** Which number of a date is what. */
-  enum DateOrder {
-    /** 2026-04-02. */
-    YEAR_FIRST,
-    /** 2.4.2026. */
-    DAY_FIRST,
-    /** 4/2/2026. */
-    MONTH_FIRST,
-    /** 4/2/2026 or 2/4/2026: the text does not say. */
-    OPEN
-  }
-
+    Optional<LocalDateTime> dayFirst, Optional<LocalDateTime> monthFirst, boolean withOffset) {
   private static final Pattern WRITTEN =
       Pattern.compile(
           "(\\d{4}|\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{1,2})"
@@ -55,44 +44,31 @@ record LogDate(
     int first = Integer.parseInt(date.group(1));
     int second = Integer.parseInt(date.group(3));
     int third = Integer.parseInt(date.group(4)) + (yearDigits == 2 ? 2000 : 0);
-    DateOrder order =
-        yearFirst
-            ? DateOrder.YEAR_FIRST
-            : date.group(2).equals(".") || first > 12
-                ? DateOrder.DAY_FIRST
-                : second > 12 ? DateOrder.MONTH_FIRST : DateOrder.OPEN;
     try {
       String half = date.group(6) == null ? "" : date.group(6);
       LocalTime time = LocalTime.parse(date.group(5) + half, TIME);
-      return Optional.of(new LogDate(first, second, third, order, time, date.group(7) != null));
+      Optional<LocalDateTime> dayFirst =
+          yearFirst ? moment(first, second, third, time) : moment(third, second, first, time);
+      // With points between them the day is always first.
+      Optional<LocalDateTime> monthFirst =
+          date.group(2).equals(".") ? Optional.empty() : moment(third, first, second, time);
+      return Optional.of(
+          new LogDate(dayFirst, yearFirst ? dayFirst : monthFirst, date.group(7) != null));
     } catch (DateTimeException e) {
       return Optional.empty();
     }
   }
 
-  /** True where day and month may be exchanged and that makes another day. */
-  boolean isOpen() {
-    return order == DateOrder.OPEN && first != second;
-  }
-
-  /**
-   * The moment.
-   *
-   * @param decided which number is what where the text itself does not say
-   * @return the moment, or empty where there is no such day
-   */
-  Optional<LocalDateTime> moment(DateOrder decided) {
-    DateOrder taken = order == DateOrder.OPEN ? decided : order;
+  private static Optional<LocalDateTime> moment(int year, int month, int day, LocalTime time) {
     try {
-      LocalDate date =
-          switch (taken) {
-            case YEAR_FIRST -> LocalDate.of(first, second, third);
-            case DAY_FIRST, OPEN -> LocalDate.of(third, second, first);
-            case MONTH_FIRST -> LocalDate.of(third, first, second);
-          };
-      return Optional.of(date.atTime(time));
-    } catch (DateTimeException e) {
+      return Optional.of(LocalDate.of(year, month, day).atTime(time));
+    } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }
+  }
+
+  /** The moment; empty where there is no such day. */
+  Optional<LocalDateTime> moment(boolean isMonthFirst) {
+    return isMonthFirst ? monthFirst.or(() -> dayFirst) : dayFirst.or(() -> monthFirst);
   }
 }

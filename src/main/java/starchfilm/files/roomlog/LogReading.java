@@ -2,8 +2,10 @@ package starchfilm.files.roomlog;
 
 import java.time.LocalDateTime;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -15,30 +17,23 @@ import java.util.regex.Pattern;
  */
 record LogReading(
     int line, LocalDateTime time, double airC, double humidityPct, boolean saidCelsius) {
-  private static final Pattern UNIT = Pattern.compile("\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)$");
-  private static final Pattern NUMBER_AND_UNIT = Pattern.compile("[0-9]\\s*(\u00B0|C|F|%)");
-  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,6}(?:[.,]\\d{1,9})?");
-  private static final Pattern FAHRENHEIT = Pattern.compile("[0-9]\\s*\u00B0? ?F$");
+  private static final Pattern FIGURE =
+      Pattern.compile("([+-]?\\d{1,6}(?:[.,]\\d{1,9})?)\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)?");
   private static final Set<String> NOTHING =
       Set.of("", "-", "--", "---", "nan", "n/a", "na", "null", "none", "err", "error");
 
   /** A number with point or comma, its unit perhaps behind it. */
   static OptionalDouble number(String cell) {
-    boolean isBare = NUMBER.matcher(cell).matches();
-    String bare = isBare ? cell : UNIT.matcher(cell).replaceFirst("").strip();
-    return isBare || NUMBER.matcher(bare).matches()
-        ? OptionalDouble.of(Double.parseDouble(bare.replace(',', '.')))
+    Matcher figure = FIGURE.matcher(cell);
+    return figure.matches()
+        ? OptionalDouble.of(Double.parseDouble(figure.group(1).replace(',', '.')))
         : OptionalDouble.empty();
   }
 
-  /** True where a cell says that it is degrees Fahrenheit. */
-  static boolean isFahrenheit(String cell) {
-    return FAHRENHEIT.matcher(cell).find();
-  }
-
-  /** True where a cell says what it is: degrees or per cent. */
-  static boolean hasUnit(String cell) {
-    return NUMBER_AND_UNIT.matcher(cell).find();
+  /** The unit behind a number: of degrees or per cent; empty where there is none. */
+  static String unit(String cell) {
+    Matcher figure = FIGURE.matcher(cell);
+    return figure.matches() ? Objects.requireNonNullElse(figure.group(2), "") : "";
   }
 
   /** True where a logger says that it has no reading. */

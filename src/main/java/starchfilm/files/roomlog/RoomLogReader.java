@@ -19,7 +19,6 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.files.roomlog.LogDate.DateOrder;
 import starchfilm.files.roomlog.LogTable.LogRow;
 
 /**
@@ -91,28 +90,23 @@ public record RoomLogReader(Findings log) {
     }
     LogBody body = LogBody.of(table, log);
     LogColumns columns = body.columns();
-    DateOrder order = new LogDateOrder(log).decide(body.rows(), columns);
-    LogClock clock = new LogClock(columns, order, start, log);
+    boolean isMonthFirst = new LogDateOrder(log).isMonthFirst(body.rows(), columns);
+    LogClock clock = new LogClock(columns, isMonthFirst, start, log);
     List<LogReading> readings = new ArrayList<>();
-    Findings broken = new Findings(log.file());
-    int withoutReading = 0;
-    int faulty = 0;
+    List<UnreadableFileException> broken = new ArrayList<>();
     for (LogRow row : body.rows()) {
       List<String> cells =
           table.separator() == ','
               ? LogTable.withDecimalCommas(row.cells(), columns.count())
               : row.cells();
-      Findings ofRow = faulty < FAULTS_LISTED ? broken : new Findings(log.file());
-      int before = ofRow.faults().size();
-      Optional<LogReading> reading = reading(row.line(), cells, columns, clock, ofRow);
-      if (ofRow.faults().size() > before) {
-        faulty++;
-      } else if (reading.isEmpty()) {
-        withoutReading++;
+      try {
+        reading(row.line(), cells, columns, clock).ifPresent(readings::add);
+      } catch (UnreadableFileException e) {
+        broken.add(e);
       }
-      reading.ifPresent(readings::add);
     }
-    tell(broken, faulty, body.rows());
+    tell(broken, body.rows());
+    int withoutReading = body.rows().size() - broken.size() - readings.size();
     if (withoutReading > 0) {
       log.notice(
           "left out, because they hold no reading: "
@@ -129,23 +123,22 @@ public record RoomLogReader(Findings log) {
   }
 
   /** A few broken rows are passed over and reported; more of them are a fault of the log. */
-  private void tell(Findings broken, int faulty, List<LogRow> rows) {
-    if (faulty * ROWS_FOR_ONE_BROKEN <= rows.size()) {
-      broken
-          .faults()
-          .forEach(
-              fault ->
-                  log.notice(fault.place(), "skipped because it cannot be read: " + fault.given()));
-      if (faulty > FAULTS_LISTED) {
-        log.notice((faulty - FAULTS_LISTED) + " more rows skipped");
+  private void tell(List<UnreadableFileException> broken, List<LogRow> rows) {
+    boolean isSound = broken.size() * ROWS_FOR_ONE_BROKEN <= rows.size();
+    for (UnreadableFileException row : broken.subList(0, Math.min(broken.size(), FAULTS_LISTED))) {
+      if (isSound) {
+        log.notice(row.place(), "skipped because it cannot be read: " + row.given());
+      } else {
+        log.fault(row);
       }
-      return;
     }
-    log.faults().addAll(broken.faults());
-    if (faulty > FAULTS_LISTED) {
+    int more = broken.size() - FAULTS_LISTED;
+    if (more > 0 && isSound) {
+      log.notice(more + " more rows skipped");
+    } else if (more > 0) {
       log.fault(
           Place.of(rows.get(rows.size() - 1).line()),
-          (faulty - FAULTS_LISTED) + " more rows that cannot be read",
+          more + " more rows that cannot be read",
           "rows of time, \u00B0C and % RH",
           "fix the rows above first");
     }
@@ -169,26 +162,26 @@ public record RoomLogReader(Findings log) {
     }
   }
 
+  /** The reading of a row; empty where the logger has none there. */
   private static Optional<LogReading> reading(
-      int line, List<String> cells, LogColumns columns, LogClock clock, Findings broken) {
+      int line, List<String> cells, LogColumns columns, LogClock clock)
+      throws UnreadableFileException {
     Place here = Place.of(line);
     Optional<String> moment = columns.moment(cells);
     if (moment.isEmpty() || cells.size() > columns.count()) {
-      broken.fault(
+      throw new UnreadableFileException(
           here,
           cells.size() + " cells",
           columns.count() + " cells as in the first row",
           "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
-      return Optional.empty();
     }
     Optional<LocalDateTime> time = clock.moment(moment.get());
     if (time.isEmpty()) {
-      broken.fault(
+      throw new UnreadableFileException(
           here,
           '"' + moment.get() + '"',
           "a date and time such as 2026-04-02 18:30 or 2.4.2026 18:30",
           "write the dates like one of these");
-      return Optional.empty();
     }
     String air = cells.get(columns.air());
     String humidity = cells.get(columns.humidity());
@@ -196,26 +189,25 @@ public record RoomLogReader(Findings log) {
       return Optional.empty();
     }
     boolean fahrenheit =
-        columns.scale() == LogColumns.Degrees.FAHRENHEIT || LogReading.isFahrenheit(air);
-    OptionalDouble degrees = inRange(here, air, fahrenheit ? AIR_F : AIR, broken);
-    OptionalDouble pct = inRange(here, humidity, HUMIDITY, broken);
-    if (degrees.isEmpty() || pct.isEmpty()) {
-      return Optional.empty();
-    }
-    double airC = fahrenheit ? (degrees.getAsDouble() - 32) / 1.8 : degrees.getAsDouble();
+        columns.scale() == LogColumns.Degrees.FAHRENHEIT || LogReading.unit(air).endsWith("F");
+    double degrees = inRange(here, air, fahrenheit ? AIR_F : AIR);
     return Optional.of(
         new LogReading(
-            line, time.get(), airC, pct.getAsDouble(), fahrenheit || LogReading.hasUnit(air)));
+            line,
+            time.get(),
+            fahrenheit ? (degrees - 32) / 1.8 : degrees,
+            inRange(here, humidity, HUMIDITY),
+            fahrenheit || !LogReading.unit(air).isEmpty()));
   }
 
-  private static OptionalDouble inRange(Place here, String cell, Allowed allowed, Findings broken) {
+  private static double inRange(Place here, String cell, Allowed allowed)
+      throws UnreadableFileException {
     OptionalDouble number = LogReading.number(cell);
     if (number.isEmpty() || !allowed.contains(number.getAsDouble())) {
       String given = number.isEmpty() ? '"' + cell + '"' : cell;
-      broken.fault(here, given, allowed.words(), allowed.mend());
-      return OptionalDouble.empty();
+      throw new UnreadableFileException(here, given, allowed.words(), allowed.mend());
     }
-    return number;
+    return number.getAsDouble();
   }
 
   private LoggedRoom room(
