@@ -85,7 +85,7 @@ public final class DryingFigure {
     drawn.spots(trial);
     for (Spot spot : Spot.values()) {
       SpotForecast at = trial.drying().at(spot);
-      drawn.lane(PlainWords.word(spot), milestone -> at.at(milestone).timeS(), "");
+      drawn.lane(PlainWords.word(spot), "", "", milestone -> at.at(milestone).timeS());
     }
     nowS.stream().filter(at -> at <= drawn.time.endS()).forEach(at -> drawn.upright(at, "now"));
     CurveReading reading = new CurveReading(trial);
@@ -172,8 +172,8 @@ public final class DryingFigure {
     DryingFigure drawn = new DryingFigure(new Frame(100, 30, 548, 270, 560), 0, DAY_S * endDays);
     drawn.average("ghost", unmoved);
     drawn.spots(moved);
-    drawn.lane("before", unmoved.drying()::timeS, "ghost");
-    drawn.lane("now", moved.drying()::timeS, "");
+    drawn.lane("before", "", "ghost", unmoved.drying()::timeS);
+    drawn.lane("now", "", "", moved.drying()::timeS);
     byS.ifPresent(at -> drawn.upright(at, "needed"));
     return drawn.figure(
         "Drying curve", Headline.of(moved) + " Before it was moved: " + Headline.of(unmoved));
@@ -193,7 +193,9 @@ public final class DryingFigure {
     for (int i = 0; i < trials.size(); i++) {
       String look = "of-" + (i % LOOKS + 1);
       drawn.average(look, trials.get(i));
-      drawn.lane((i + 1) + " " + trials.get(i).trial().name(), trials.get(i).drying()::timeS, look);
+      String number = String.valueOf(i + 1);
+      String name = number + " " + trials.get(i).trial().name();
+      drawn.lane(number, name, look, trials.get(i).drying()::timeS);
     }
     return drawn.figure(
         "Drying curves",
@@ -292,10 +294,11 @@ public final class DryingFigure {
                 time.unit()));
   }
 
-  private void lane(String label, Function<Milestone, Band> whenS, String look) {
+  private void lane(String label, String key, String look, Function<Milestone, Band> whenS) {
     lanes.add(
         Lane.of(
             label,
+            key,
             look,
             frame.bottom() + FIRST_LANE + LANE_STEP * lanes.size(),
             time.scale(),

@@ -68,6 +68,6 @@ record DryingScale(TimeScale time) {
   }
 
   private Strip strip(String title, String words, List<Axis.Tick> grid, List<Lane.Marked> marked) {
-    return new Strip(title, words, grid, Lane.of("", "", 0, time.scale(), marked), List.of());
+    return new Strip(title, words, grid, Lane.of("", "", "", 0, time.scale(), marked), List.of());
   }
 }

@@ -179,7 +179,7 @@ public enum FilmFigure {
         label,
         words.toString(),
         ticks == 0 ? List.of() : Axis.of(label, scale, ticks).ticks(),
-        Lane.of("", "", 0, scale, marked),
+        Lane.of("", "", "", 0, scale, marked),
         ticks == 0 ? List.of() : landmarks());
   }
 

@@ -139,7 +139,9 @@ class ComparisonReportTest {
     Document page = Jsoup.parse(report.html(page(sample(), thick, sample())));
 
     assertThat(page.select(".pictures polyline.line")).hasSize(3);
-    assertThat(page.select(".pictures .lane")).hasSize(3);
+    assertThat(page.select(".pictures .lane text").eachText()).containsExactly("1", "2", "3");
+    assertThat(page.select(".pictures figcaption > .key").get(0).children().eachText())
+        .allMatch(named -> named.matches("[123] .+"));
     assertThat(page.select(".scatter").first().select(".number").eachText())
         .containsExactly("1", "2", "3");
   }

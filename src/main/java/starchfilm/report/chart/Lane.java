@@ -7,13 +7,14 @@ import starchfilm.numerics.evidence.Band;
 /**
  * Ranges and marks along one line.
  *
- * @param label what the line is of; may be empty
+ * @param label what stands before the line; may be empty
+ * @param key what the key of the curves calls it; empty where there is no such key
  * @param look the curve the line belongs to, by its class; empty where the label says it
  * @param y its height in the drawing
  * @param ranges ranges along it
  * @param dots marks on it
  */
-public record Lane(String label, String look, int y, List<Range> ranges, List<Dot> dots) {
+public record Lane(String label, String key, String look, int y, List<Range> ranges, List<Dot> dots) {
   /**
    * A range.
    *
@@ -66,14 +67,15 @@ public record Lane(String label, String look, int y, List<Range> ranges, List<Do
    * A line with a range and a mark a band. What lies past the drawing is left out, but for a mark
    * at its beginning where all of a band lies before it.
    *
-   * @param label what the line is of
+   * @param label what stands before it
+   * @param key what the key calls it
    * @param look the curve it belongs to; may be empty
    * @param y its height
    * @param scale its scale
    * @param marked the bands; one without width is a mark alone
    * @return the line
    */
-  public static Lane of(String label, String look, int y, Scale scale, List<Marked> marked) {
+  public static Lane of(String label, String key, String look, int y, Scale scale, List<Marked> marked) {
     List<Range> ranges = new ArrayList<>();
     List<Dot> dots = new ArrayList<>();
     for (Marked each : marked) {
@@ -90,6 +92,6 @@ public record Lane(String label, String look, int y, List<Range> ranges, List<Do
         }
       }
     }
-    return new Lane(label, look, y, ranges, dots);
+    return new Lane(label, key, look, y, ranges, dots);
   }
 }

@@ -151,6 +151,7 @@ public record LearntPicture(
             new Lane(
                 "",
                 "",
+                "",
                 0,
                 List.of(Lane.Range.of("prior", SCALE, before), Lane.Range.of("told", SCALE, now)),
                 List.of(new Lane.Dot("dry", SCALE.place(now.middle())))),

@@ -98,6 +98,7 @@ final class PlateCalendar {
         (who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who)
             + (beyond ? ": " + words.readyDate() : ""),
         "",
+        "",
         y,
         scale,
         Awaited.all().stream()
