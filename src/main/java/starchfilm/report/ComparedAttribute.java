@@ -122,10 +122,8 @@ record ComparedAttribute(String label, String text, OptionalDouble bar, boolean 
   }
 
   private static ComparedAttribute plasticiser(double level) {
-    String label = "glycerol per 100 g dry starch";
-    return Double.isInfinite(level)
-        ? deciding(label, "no starch")
-        : deciding(label, level == 0 ? NONE : PERCENT.two(level) + " g", level);
+    String text = level == 0 ? NONE : PERCENT.two(level) + " g";
+    return deciding("glycerol per 100 g dry starch", text, level);
   }
 
   private static ComparedAttribute acidLevel(double share) {

@@ -1,6 +1,7 @@
 package starchfilm.report;
 
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Plural;
@@ -108,9 +108,7 @@ record TrialList(List<Order> orders, List<TrialLine> rows) {
     return List.of(
         PourCalendar.of(trial).pour(),
         trial.casting().place().name(),
-        forecast.composition().dryStarch() > 0
-            ? Figures.two(100 * glycerol(forecast)) + " g glycerol"
-            : "no starch",
+        PERCENT.two(glycerol(forecast)) + " g glycerol",
         MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
         "dry " + Spans.of(forecast.drying().dryThroughS()),
         trial.seen().rating().isPresent()
