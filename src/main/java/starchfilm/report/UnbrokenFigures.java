@@ -12,11 +12,13 @@ import org.thymeleaf.postprocessor.IPostProcessor;
 import org.thymeleaf.postprocessor.PostProcessor;
 import org.thymeleaf.templatemode.TemplateMode;
 
-/** Keeps each figure of a page on one line with its unit. */
+/** Keeps each figure of a page on one line with its unit, and the sides of a plate together. */
 final class UnbrokenFigures extends AbstractDialect implements IPostProcessorDialect {
-  /** A blank between a figure and the symbol of a unit. */
+  /** A blank between a figure and the symbol of a unit, or beside the sign of a size. */
   private static final Pattern BETWEEN =
-      Pattern.compile("(\\d) (?=(?:%|°C|[kKghN]|ml|(?:m|c|µ)?m|min|MPa|m/s)(?![\\p{L}\\d]))");
+      Pattern.compile(
+          "(?<=\\d) (?=(?:%|°C|[kKghN]|ml|(?:m|c|µ)?m|min|MPa|m/s)(?![\\p{L}\\d])|× \\d)"
+              + "|(?<=\\d ×) (?=\\d)");
 
   /** What is typed, or read by the browser, stays as it is. */
   private static final Set<String> VERBATIM = Set.of("textarea", "option", "style", "script");
@@ -54,7 +56,7 @@ final class UnbrokenFigures extends AbstractDialect implements IPostProcessorDia
     @Override
     public void handleText(IText text) {
       String words = verbatim > 0 ? "" : text.getText();
-      String unbroken = BETWEEN.matcher(words).replaceAll("$1\u00A0");
+      String unbroken = BETWEEN.matcher(words).replaceAll("\u00A0");
       super.handleText(
           unbroken.equals(words) ? text : getContext().getModelFactory().createText(unbroken));
     }

@@ -243,6 +243,8 @@ class ComparisonReportTest {
     assertThat(report.html(page(sample())))
         .contains("3.0\u00A0mm wet")
         .doesNotContain("3.0 mm wet")
+        .contains("30\u00A0×\u00A020\u00A0cm")
+        .doesNotContain("30 ×")
         .contains("font: 11px");
   }
 
