@@ -87,7 +87,7 @@ public enum FilmCaution {
   THICK_FILM(
       it -> it.dryThicknessM() > 0.3e-3,
       new Source(
-          "over 0.3 mm dry film dries slowly, curls, cracks and moulds: judged", Check.JUDGED));
+          "over 300 µm dry film dries slowly, curls, cracks and moulds: judged", Check.JUDGED));
 
   private static final double SEPARATES_ABOVE = 0.50;
 

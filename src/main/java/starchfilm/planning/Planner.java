@@ -170,10 +170,10 @@ public record Planner(ParameterDistribution factors) {
         leastM3 <= kitchen.potM3(),
         "plate of " + plate.size(),
         "a pot of " + Figures.of(kitchen.potM3() * 1e3, 3) + " l",
-        ("one that holds at least %s l, three quarters full, for %s mm of film on one plate; use a"
+        ("one that holds at least %s l, three quarters full, for %s µm of film on one plate; use a"
                 + " larger pot or smaller plates")
             .formatted(
                 Figures.of(leastM3 * 1e3, 3),
-                Figures.of(1e3 * request.wish().leastDryThicknessM(), 3)));
+                Figures.of(1e6 * request.wish().leastDryThicknessM(), 3)));
   }
 }

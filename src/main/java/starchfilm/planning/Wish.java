@@ -1,7 +1,7 @@
 package starchfilm.planning;
 
 import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.Locale;
@@ -43,7 +43,7 @@ public record Wish(
         "stiff, flexible or stretchy; the others are faults, not wishes");
     strengthPa.ifPresent(pa -> MEGAPASCAL.require("strength", pa, 0, 200, NEVER));
     elongation.ifPresent(ratio -> PERCENT.require("stretch at break", ratio, 0, 300, NEVER));
-    dryThicknessM.ifPresent(m -> MILLIMETRE.require("dry thickness", m, 0.01, 1, NEVER));
+    dryThicknessM.ifPresent(m -> MICROMETRE.require("dry thickness", m, 10, 1_000, NEVER));
     if (feel.isEmpty() && strengthPa.isEmpty() && elongation.isEmpty()) {
       feel = Optional.of(Feel.FLEXIBLE);
     }

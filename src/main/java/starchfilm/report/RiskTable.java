@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.figures.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
@@ -65,9 +66,9 @@ final class RiskTable {
                 + " factor of 5); the thick spot will be %s%s.%s%s%s")
             .formatted(
                 risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
-                    ? "more than 5 mm dry"
-                    : "about " + MILLIMETRE.figure(risk.criticalDryThicknessM()) + " dry",
-                MILLIMETRE.figure(risk.dryThicknessM()),
+                    ? "more than " + MICROMETRE.figure(CrackRisk.THICKEST_TOLD_M) + " dry"
+                    : "about " + MICROMETRE.figure(risk.criticalDryThicknessM()) + " dry",
+                MICROMETRE.figure(risk.dryThicknessM()),
                 best.map(rerun -> cause(rerun.step().change())).orElse(""),
                 risk.mayTearAtRim()
                     ? " It comes off the plate, and may tear where the rim holds it."

@@ -69,7 +69,7 @@ class PlanInputTest {
             + " air beside the plates",
         "--feel      | brittle           | --feel: \"brittle\" given, allowed stiff, flexible,"
             + " stretchy; write one of these",
-        "--thickness | 5cm               | dry thickness: 50 mm given, allowed 0.01 to 1 mm; cast"
+        "--thickness | 5cm               | dry thickness: 50000 µm given, allowed 10 to 1000 µm; cast"
             + " starch film is never outside this",
         "--scale     | 0g                | step of the balance: 0 g given, allowed more than 0 to"
             + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",

@@ -25,6 +25,7 @@ class ThicknessCommandTest {
 
     assertThat(terminal.out())
         .contains("in 5 of 10 likely cases: ", "in 9 of 10 likely cases: ", "g per plate")
+        .containsPattern("mm wet, \\d+ g per plate, which dries to\\s+\\d+ µm")
         .contains(
             "it would settle",
             "Orchard's",

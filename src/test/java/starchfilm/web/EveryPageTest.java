@@ -36,7 +36,7 @@ class EveryPageTest {
     JAR_REFUSED("/jar?amount=lots&origin=recorded"),
     WISHES("/plan/wishes"),
     WISHES_ANSWERED("/plan/wishes?" + EveryPageTest.WISHES + "&by=5"),
-    WISHES_UNMET("/plan/wishes?" + EveryPageTest.WISHES + "&by=0.2&thickness=0.2"),
+    WISHES_UNMET("/plan/wishes?" + EveryPageTest.WISHES + "&by=0.2&thickness=200"),
     SHEETS("/plan/sheets?" + EveryPageTest.WISHES),
     PLAN("/plan"),
     HOW_THICK("/plan/thickness?by=3&base=4-blend.json&cooked=&room=20C,50%25"),

@@ -14,7 +14,8 @@ import starchfilm.numerics.evidence.Band;
  * @param ranges ranges along it
  * @param dots marks on it
  */
-public record Lane(String label, String key, String look, int y, List<Range> ranges, List<Dot> dots) {
+public record Lane(
+    String label, String key, String look, int y, List<Range> ranges, List<Dot> dots) {
   /**
    * A range.
    *
@@ -75,7 +76,8 @@ public record Lane(String label, String key, String look, int y, List<Range> ran
    * @param marked the bands; one without width is a mark alone
    * @return the line
    */
-  public static Lane of(String label, String key, String look, int y, Scale scale, List<Marked> marked) {
+  public static Lane of(
+      String label, String key, String look, int y, Scale scale, List<Marked> marked) {
     List<Range> ranges = new ArrayList<>();
     List<Dot> dots = new ArrayList<>();
     for (Marked each : marked) {

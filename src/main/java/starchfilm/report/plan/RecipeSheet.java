@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
@@ -179,7 +180,7 @@ public record RecipeSheet(
         : "%s of about %s, %s in all"
             .formatted(
                 film,
-                MILLIMETRE.figure(recipe.film().dryThicknessM().middle()),
+                MICROMETRE.figure(recipe.film().dryThicknessM().middle()),
                 GRAM.figure(recipe.filmKg()));
   }
 
@@ -262,7 +263,7 @@ public record RecipeSheet(
   public List<Figure> film() {
     return List.of(
         new Figure("feel", feel()),
-        figure("dry thickness", FilmProperty.DRY_THICKNESS, MILLIMETRE),
+        figure("dry thickness", FilmProperty.DRY_THICKNESS, MICROMETRE),
         figure("strength", FilmProperty.TENSILE_STRENGTH, MEGAPASCAL),
         figure("stretch at break", FilmProperty.ELONGATION, PERCENT),
         new Figure(

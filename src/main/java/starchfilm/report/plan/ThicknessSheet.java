@@ -1,6 +1,7 @@
 package starchfilm.report.plan;
 
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
@@ -116,7 +117,7 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
                   .formatted(
                       MILLIMETRE.figure(pour.wetThicknessM()),
                       Figures.whole(GRAM.of(pour.pourKg())),
-                      MILLIMETRE.band(pour.dryThicknessM()));
+                      MICROMETRE.band(pour.dryThicknessM()));
         };
     return "in " + PlanWords.chance(pour.sure()) + " likely cases: " + found;
   }

@@ -3,7 +3,7 @@ package starchfilm.report.words;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.LITRE;
 import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
-import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
@@ -42,14 +42,14 @@ public final class PlanWords {
    * The film asked for.
    *
    * @param wish the wish
-   * @return such as {@code flexible film, 0.12 mm thick}
+   * @return such as {@code flexible film, 120 µm thick}
    */
   public static String wish(Wish wish) {
     List<String> parts = new ArrayList<>();
     parts.add(wish.feel().map(feel -> PlainWords.word(feel) + " film").orElse("film"));
     wish.strengthPa().ifPresent(pa -> parts.add("at least " + MEGAPASCAL.noted(pa) + " strong"));
     wish.elongation().ifPresent(ratio -> parts.add("stretching at least " + PERCENT.noted(ratio)));
-    wish.dryThicknessM().ifPresent(m -> parts.add(MILLIMETRE.noted(m) + " thick"));
+    wish.dryThicknessM().ifPresent(m -> parts.add(MICROMETRE.noted(m) + " thick"));
     return String.join(", ", parts);
   }
 
@@ -93,7 +93,7 @@ public final class PlanWords {
         switch (limit.limit()) {
           case GLYCEROL, STARCH -> GRAM::two;
           case POT -> LITRE::two;
-          case THICKEST_FILM, THINNEST_FILM -> MILLIMETRE::two;
+          case THICKEST_FILM, THINNEST_FILM -> MICROMETRE::two;
           case LEVELLING -> PERCENT::two;
           case PLATES -> Figures::whole;
           case WISH ->
@@ -159,12 +159,12 @@ public final class PlanWords {
    */
   public static String sentence(GiveUp way, PlanRequest request) {
     RecipeOutcome gives = way.gives();
-    return "%s: film of %s mm on %s, ready in %s in the middle case, and within %s in %s likely cases%s."
+    return "%s: film of %s µm on %s, ready in %s in the middle case, and within %s in %s likely cases%s."
         .formatted(
             PlainWords.capital(
                 PlainWords.list(
                     way.wishes().stream().map(wish -> given(wish, way, request)).toList())),
-            MILLIMETRE.two(gives.dryThicknessM()),
+            MICROMETRE.two(gives.dryThicknessM()),
             Plural.of(gives.plates(), "plate"),
             Spans.of(gives.readyS()),
             Spans.of(gives.surelyReadyS()),
