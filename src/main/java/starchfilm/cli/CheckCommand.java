@@ -3,6 +3,8 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.Notebook;
@@ -34,9 +36,14 @@ record CheckCommand(Asked asked) implements Callable<Integer> {
     }
     Results results = asked.results();
     Notebook notebook = TrialFiles.checked(asked, files);
-    int exitCode = notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+    List<Fault> faults =
+        Stream.concat(
+                notebook.faults().stream(),
+                new Workshops(asked.clock()).faults(notebook.trials()).stream())
+            .toList();
+    int exitCode = faults.isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
     results.write(() -> CheckedFiles.table(notebook));
-    FirstFaults.sentences(notebook.faults()).forEach(asked.err()::println);
+    FirstFaults.sentences(faults).forEach(asked.err()::println);
     if (results.areOnStandardOutput()) {
       return exitCode;
     }
@@ -44,14 +51,14 @@ record CheckCommand(Asked asked) implements Callable<Integer> {
     Workshops.copies(notebook.trials()).forEach(asked.out()::println);
     asked.out().printSentences(notebook.jars().stream().map(JarLevel::sentence).toList());
     int sound = notebook.trials().size();
-    long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();
-    String faults = Plural.of(notebook.faults().size(), "fault");
+    long faulty = faults.stream().map(Fault::file).distinct().count();
+    String found = Plural.of(faults.size(), "fault");
     asked
         .out()
         .println(
             Plural.of(sound, "trial")
                 + " sound"
-                + (faulty == 0 ? "." : ", " + Plural.of(faulty, "file") + " with " + faults + "."));
+                + (faulty == 0 ? "." : ", " + Plural.of(faulty, "file") + " with " + found + "."));
     return exitCode;
   }
 

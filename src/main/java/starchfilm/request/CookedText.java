@@ -38,6 +38,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           .map(row -> new WrittenIngredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
           .toList();
 
+  private static final String POURED_AT = "so far.poured";
+  private static final Pattern HOUR = Pattern.compile("[0-9][:h][0-9]|[0-9]\\s*(?:uhr|h|am|pm)\\b");
+
   private static final Pattern WORD = Pattern.compile("\\p{L}+");
   private static final List<String> ORIGINS =
       FileWord.all(new GlycerolOrigin[] {GlycerolOrigin.BOUGHT, GlycerolOrigin.RECOVERED});
@@ -55,17 +58,21 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       FORMS.stream()
           .filter(
               form ->
-                  Set.of("trial.poured-mass", "trial.wet", "so far.poured")
+                  Set.of("trial.poured-mass", "trial.wet", POURED_AT)
                       .contains(form.fields().get(0)))
           .toList();
   private static final Pattern POURED_WORD =
       Pattern.compile(
-          "^(?:poured|gegossen|coul\\u00E9e?|vers\\u00E9e?|vertid[oa])\\s+(?:(?:at|on|am|um|le|\\u00E0|el)\\s+)?",
+          "^(?:(?:poured|gegossen|coul\\u00E9e?|vers\\u00E9e?|vertid[oa])\\s+)?(?:(?:at|on|am|um|le|\\u00E0|el)\\s+)?"
+              + "|\\s+(?:poured|gegossen)$",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   private static final Pattern ON_A_PLATE =
       Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
   private static final Pattern EACH =
-      Pattern.compile("\\b(?:each|(?:a|per|one|every) plate)\\b", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "\\b(?:each|je|jeweils|chacune?|(?:a|per|one|every|pro|jede[rn]?|par|chaque|por|cada)"
+              + " (?:plate|platte|plaque|placa))\\b",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** 21 c 50 %, which is no cup of something. */
@@ -152,10 +159,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   /** A time in any words that a note takes, too. */
   private static boolean isTime(String part, Map<String, List<String>> parts, Clock clock) {
-    String time = POURED_WORD.matcher(part).replaceFirst("");
+    String time = POURED_WORD.matcher(part).replaceAll("");
     try {
       return new MomentParser(clock).parse(time) instanceof Moment.ByTheClock
-          && put(parts, "so far.poured", time);
+          && put(parts, POURED_AT, time);
     } catch (MistypedException noTime) {
       return false;
     }
@@ -251,12 +258,21 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static boolean put(Map<String, List<String>> parts, String field, String words) {
     String part = words.strip();
     List<String> before = parts.put(field, List.of(part));
-    if (before != null && field.equals(WrittenPlace.ROOM) && isBeside(before.get(0), part)) {
-      // Warmth and humidity may stand apart: 21 \u00B0C, 50 %.
-      parts.put(field, List.of(before.get(0) + ", " + part));
+    if (before == null) {
       return true;
     }
-    return before == null;
+    String first = before.get(0);
+    if (field.equals(WrittenPlace.ROOM) && isBeside(first, part)) {
+      // Warmth and humidity may stand apart: 21 \u00B0C, 50 %.
+      parts.put(field, List.of(first + ", " + part));
+      return true;
+    }
+    if (field.equals(POURED_AT) && !HOUR.matcher(first).find() && HOUR.matcher(part).find()) {
+      // Day and hour may stand apart: yesterday, 18:30.
+      parts.put(field, List.of(first + " " + part));
+      return true;
+    }
+    return false;
   }
 
   /** Whether both are figures of the air, and not of the same unit. */

@@ -255,7 +255,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     assumeStill(in);
     findings.faults().stream().map(Fault::sentence).forEach(fault -> in.refuse(ROOM, fault));
     findings.notices().stream().map(Notice::sentence).forEach(in::remark);
-    in.assume("the pour at the first line of the log");
+    if (!in.has("so far.poured")) {
+      in.assume("the pour at the first line of the log");
+    }
     return room.orElseThrow();
   }
 }

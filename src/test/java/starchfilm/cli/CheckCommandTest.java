@@ -41,6 +41,17 @@ class CheckCommandTest {
   }
 
   @Test
+  void whatWasLearntAndCannotBeReadIsAFault() throws IOException {
+    Files.copy(STARTER, folder.resolve("sound.json"));
+    Files.writeString(folder.resolve("workshop.json"), "{\"about\": \"Written by");
+
+    assertThat(terminal.run("check", folder.toString())).isEqualTo(2);
+
+    assertThat(terminal.err()).contains("workshop.json, line 1").contains("run the command learn");
+    assertThat(terminal.out()).startsWith("1 trial sound, 1 file with 1 fault.");
+  }
+
+  @Test
   void aMissingFileIsAFault() {
     assertThat(terminal.run("check", "nowhere.json")).isEqualTo(2);
     assertThat(terminal.err()).contains("nowhere.json");

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Trials begun by typing, and from an earlier one. The clock stands at 20 April 2026, 12:00. */
 class NewCommandTest {
@@ -170,6 +171,40 @@ class NewCommandTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2026-04-18, 18:30",
+        "18.4.2026, 18:30 Uhr",
+        "18.4.2026 18:30",
+        "am 18.4.2026 um 18:30 Uhr gegossen"
+      })
+  void dayAndHourOfThePourMayStandApart(String poured) throws IOException {
+    assertThat(terminal.run("new", "20 g potato, 360 g water; glass 30x20 cm; called A; " + poured))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+    JsonNode read = new ObjectMapper().readTree(folder.resolve("a.json").toFile());
+    assertThat(read.path("poured_at").asText()).isEqualTo("2026-04-18T18:30");
+  }
+
+  @Test
+  void assumesNoPourAtTheStartOfALogWhereThePourIsNoted() throws IOException {
+    Files.writeString(
+        folder.resolve("shed.csv"), "time,C,%\n2026-04-18T08:00,18,55\n2026-04-19T08:00,18,55\n");
+
+    terminal.run("new", "20 g potato, 360 g water; 3 mm", "--room", "shed.csv");
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("the pour at the first line of the log");
+    Outcome noted =
+        Outcome.of(
+            folder,
+            "new",
+            "20 g potato, 360 g water; 3 mm; 2026-04-18 18:30",
+            "--room",
+            "shed.csv");
+    assertThat(noted.out()).contains("as-cooked-2").doesNotContain("the pour at the first");
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
@@ -177,6 +212,12 @@ class NewCommandTest {
         "3 glass plates 30x20 cm; poured 450 g         | true",
         "3 glass plates 30x20 cm; 150 g a plate        | false",
         "150 g of paste on each of 3 trays 20x30 cm    | false",
+        "3 glass plates 30x20 cm; 150 g on each plate  | false",
+        "3 Glasplatten 30x20 cm; 150 g pro Platte      | false",
+        "3 Glasplatten 30x20 cm; je 150 g              | false",
+        "3 Glasplatten 30x20 cm; je Platte 150 g       | false",
+        "3x 30x20 cm verre; 150 g par plaque           | false",
+        "3x 30x20 cm vidrio; 150 g por placa           | false",
         "poured 150 g on a glass plate 30x20 cm        | false"
       })
   void saysThatAMassIsOfEachPlateWhereThatIsNotWritten(String pour, boolean said) {

@@ -109,6 +109,14 @@ class TakingBackTest {
   }
 
   @Test
+  void undoingTwiceNamesOnlyWhatComesAndGoes() {
+    noting("--put-away");
+
+    assertThat(noting("--undo")).contains("  \"put_away\": true").doesNotContain("remarks");
+    assertThat(noting("--undo")).contains("  again: \"put_away\": true").doesNotContain("remarks");
+  }
+
+  @Test
   void refusesALineThatIsNotThereAndAValueThatCannotBe() throws IOException {
     assertThat(terminal.run("note", "blend.json", "--drop", "weighing 7")).isEqualTo(2);
     assertThat(terminal.run("note", "blend.json", "--replace", "weighing 1=900g")).isEqualTo(2);

@@ -19,7 +19,7 @@ public final class Undo {
   /**
    * What was taken back.
    *
-   * @param lines the lines of the file that went with it, stripped
+   * @param lines the lines of the file that went with it, and those that came again, stripped
    * @param version the version the file has now
    * @param kept where the version with it is kept; empty where both versions are the same
    */
@@ -54,6 +54,7 @@ public final class Undo {
                 byte[] then = kept(file, now, version);
                 lines.clear();
                 lines.addAll(gone(now, then));
+                gone(then, now).forEach(line -> lines.add("again: " + line));
                 return then;
               } catch (IOException e) {
                 throw NotWrittenException.because(file, e);
@@ -89,14 +90,18 @@ public final class Undo {
     List<String> left = new ArrayList<>(lines(then));
     List<String> gone = new ArrayList<>();
     for (String line : lines(now)) {
-      if (!left.remove(line) && !left.remove(line.replaceFirst(",$", ""))) {
+      if (!left.remove(line)) {
         gone.add(line);
       }
     }
     return gone;
   }
 
+  /** Without the comma at their ends, which comes and goes with the line after. */
   private static List<String> lines(byte[] text) {
-    return new String(text, StandardCharsets.UTF_8).lines().map(String::strip).toList();
+    return new String(text, StandardCharsets.UTF_8)
+        .lines()
+        .map(line -> line.strip().replaceFirst(",$", ""))
+        .toList();
   }
 }
