@@ -40,7 +40,9 @@ record PlateLikelihood(
   private static final double MOST_BOUND = 100;
 
   PlateLikelihood {
-    if (weighings < 1 || pull.getDimension() != VarianceShares.COUNT) {
+    if (weighings < 1
+        || pull.getDimension() != VarianceShares.COUNT
+        || precision.getRowDimension() != VarianceShares.COUNT) {
       throw new IllegalArgumentException("a plate teaches every parameter by its weighings");
     }
   }

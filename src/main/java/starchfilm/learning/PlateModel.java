@@ -1,8 +1,6 @@
 package starchfilm.learning;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -36,10 +34,8 @@ final class PlateModel {
   /** A plate whose fit ends where {@code requireWanted}, called before each simulation, throws. */
   PlateModel(Trial trial, List<Weighing> weighings, Runnable requireWanted) {
     Casting drying = trial.casting();
-    List<Weighing> inOrder = new ArrayList<>(weighings);
-    inOrder.sort(Comparator.comparingDouble(Weighing::timeS));
     key = PlateKey.of(trial, drying.composition());
-    readings = new PlateReadings(drying, inOrder, requireWanted);
+    readings = new PlateReadings(drying, weighings, requireWanted);
     double[][] doubted =
         readings.simulation().doubted(ownShare(drying.pour().weighedKg().isPresent())).covariance();
     double[] variances =

@@ -1,6 +1,7 @@
 package starchfilm.learning;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -64,6 +65,20 @@ final class SharedStrips {
     return new SharedStrips(
         new FilmForecaster().logScatter(property),
         likelihoods.stream().filter(likelihood -> likelihood.property() == property).toList());
+  }
+
+  /** What some films' strips teach of each property that was pulled. */
+  static Map<FilmProperty, SharedStrips> byProperty(Collection<StripLikelihood> likelihoods) {
+    Map<FilmProperty, SharedStrips> shared = new EnumMap<>(FilmProperty.class);
+    for (StripLikelihood likelihood : likelihoods) {
+      shared.computeIfAbsent(likelihood.property(), property -> after(property, likelihoods));
+    }
+    return shared;
+  }
+
+  /** The starch kinds of those films. */
+  List<StarchKind> kinds() {
+    return kinds;
   }
 
   /** The parts of a film in units of their prior standard deviations; unseen kinds apart. */

@@ -24,7 +24,6 @@ record StripLikelihood(
     Estimate logFactor) {
   private static final double STUDENT_FREEDOM = 4;
   private static final int ROUNDS = 100;
-  private static final double SETTLED = 1e-9;
 
   StripLikelihood {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
@@ -58,12 +57,7 @@ record StripLikelihood(
           sum += weights[i];
           weighted += weights[i] * figures[i];
         }
-        double next = weighted / sum;
-        boolean settled = Math.abs(next - middle) < SETTLED;
-        middle = next;
-        if (settled) {
-          break;
-        }
+        middle = weighted / sum;
       }
       double counted = Arrays.stream(weights).map(weight -> Math.min(1, weight)).sum();
       return new SteadyMean(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -162,31 +161,27 @@ final class Summary {
 
   private static List<FilmLearnt> films(List<StripLikelihood> likelihoods) {
     List<FilmLearnt> films = new ArrayList<>();
-    for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
-      List<StripLikelihood> of =
-          likelihoods.stream().filter(l -> l.property() == property).toList();
-      if (of.isEmpty()) {
-        continue;
-      }
-      SharedStrips shared = SharedStrips.after(property, of);
-      TreeSet<StarchKind> kinds = new TreeSet<>();
-      of.forEach(likelihood -> kinds.addAll(likelihood.starchShares().keySet()));
-      for (StarchKind kind : kinds) {
-        Map<StarchKind, Double> pure = Map.of(kind, 1.0);
-        int strips =
-            of.stream()
-                .filter(likelihood -> likelihood.starchShares().containsKey(kind))
-                .mapToInt(StripLikelihood::strips)
-                .sum();
-        films.add(
-            new FilmLearnt(
-                property,
-                kind.tradeName(),
-                strips,
-                shared.shared(pure),
-                shared.sharedSdBefore(pure)));
-      }
-    }
+    SharedStrips.byProperty(likelihoods)
+        .forEach(
+            (property, shared) ->
+                shared
+                    .kinds()
+                    .forEach(kind -> films.add(film(property, kind, shared, likelihoods))));
     return films;
+  }
+
+  private static FilmLearnt film(
+      FilmProperty property,
+      StarchKind kind,
+      SharedStrips shared,
+      List<StripLikelihood> likelihoods) {
+    int strips =
+        likelihoods.stream()
+            .filter(of -> of.property() == property && of.starchShares().containsKey(kind))
+            .mapToInt(StripLikelihood::strips)
+            .sum();
+    Map<StarchKind, Double> pure = Map.of(kind, 1.0);
+    return new FilmLearnt(
+        property, kind.tradeName(), strips, shared.shared(pure), shared.sharedSdBefore(pure));
   }
 }

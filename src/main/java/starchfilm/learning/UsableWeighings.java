@@ -24,7 +24,7 @@ record UsableWeighings(List<Weighing> used, List<OddWeighing> odd, int every) {
   static UsableWeighings of(Trial trial) {
     List<Weighing> noted = new ArrayList<>(trial.seen().weighings());
     noted.sort(Comparator.comparingDouble(Weighing::timeS));
-    int every = Math.max(1, (noted.size() + MOST - 1) / MOST);
+    int every = (noted.size() + MOST - 1) / MOST;
     List<Weighing> looked = new ArrayList<>();
     for (int i = 0; i < noted.size(); i++) {
       if (i % every == 0 || i == noted.size() - 1 || noted.get(i).confirmed()) {

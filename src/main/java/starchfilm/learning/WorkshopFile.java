@@ -104,14 +104,10 @@ record WorkshopFile(
 
   /** Reads a file; whatever is not as {@link #text} writes it is refused. */
   static WorkshopFile read(Path file) throws UnreadableFileException {
-    if (FileText.isLarger(file, MAX_BYTES)) {
-      throw new UnreadableFileException("more than " + MAX_BYTES / 1_000_000 + " MB", WANTED, FIX);
-    }
-    byte[] bytes = FileText.bytes(file, MAX_BYTES);
     try {
-      return parsed(FileText.utf8(bytes).strip());
+      return parsed(FileText.utf8(FileText.bytes(file, MAX_BYTES)).strip());
     } catch (UnreadableFileException e) {
-      throw new UnreadableFileException(e.place(), e.given(), WANTED, FIX);
+      throw new UnreadableFileException(e.place(), e.given(), e.allowed(), FIX);
     }
   }
 
@@ -205,6 +201,11 @@ record WorkshopFile(
           throw JsonMappingException.from(in, "not as written", e);
         }
       }
+
+      @Override
+      public T getNullValue(DeserializationContext context) throws JsonMappingException {
+        throw JsonMappingException.from(context, "not as written");
+      }
     };
   }
 
@@ -253,16 +254,9 @@ record WorkshopFile(
     return Arrays.stream(row).boxed().toList();
   }
 
-  private static RealVector row(@Nullable Double[] row) {
-    double[] values = new double[row.length];
-    for (int i = 0; i < row.length; i++) {
-      Double value = row[i];
-      if (value == null) {
-        throw new IllegalArgumentException("no number");
-      }
-      values[i] = value;
-    }
-    return MatrixUtils.createRealVector(values);
+  private static RealVector row(Double[] row) {
+    return MatrixUtils.createRealVector(
+        Arrays.stream(row).mapToDouble(Double::doubleValue).toArray());
   }
 
   /** The lower triangle of a symmetric matrix. */
@@ -272,16 +266,15 @@ record WorkshopFile(
         .toList();
   }
 
-  private static RealMatrix symmetric(@Nullable RealVector[] rows) {
-    RealMatrix matrix = MatrixUtils.createRealMatrix(VarianceShares.COUNT, VarianceShares.COUNT);
-    for (int i = 0; i < VarianceShares.COUNT; i++) {
-      RealVector row = i < rows.length ? rows[i] : null;
-      if (row == null || row.getDimension() != i + 1 || rows.length > VarianceShares.COUNT) {
+  private static RealMatrix symmetric(RealVector[] rows) {
+    RealMatrix matrix = MatrixUtils.createRealMatrix(rows.length, rows.length);
+    for (int i = 0; i < rows.length; i++) {
+      if (rows[i].getDimension() != i + 1) {
         throw new IllegalArgumentException("no triangle");
       }
       for (int j = 0; j <= i; j++) {
-        matrix.setEntry(i, j, row.getEntry(j));
-        matrix.setEntry(j, i, row.getEntry(j));
+        matrix.setEntry(i, j, rows[i].getEntry(j));
+        matrix.setEntry(j, i, rows[i].getEntry(j));
       }
     }
     return matrix;

@@ -5,13 +5,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
@@ -40,7 +39,6 @@ public final class Workshops implements TrialKnowledge {
 
   private final Clock clock;
   private final Map<Path, CachedWorkshop> readings = new ConcurrentHashMap<>();
-  private final Map<Path, Workshop> untaught = new ConcurrentHashMap<>();
 
   /**
    * Workshops on this machine.
@@ -58,8 +56,7 @@ public final class Workshops implements TrialKnowledge {
    * The workshop of a trial.
    *
    * @param trial the trial
-   * @return its workshop; untaught where there is no workshop file, or none that can be read; the
-   *     same object until the file changes
+   * @return its workshop; untaught where there is no workshop file, or none that can be read
    */
   public Workshop of(Trial trial) {
     return in(folder(trial));
@@ -74,9 +71,7 @@ public final class Workshops implements TrialKnowledge {
    */
   public Workshop in(Path folder) {
     Path own = folder.toAbsolutePath().normalize();
-    return home(own)
-        .map(home -> reading(home).workshop())
-        .orElseGet(() -> untaught.computeIfAbsent(own, Workshop::untaught));
+    return home(own).map(home -> reading(home).workshop()).orElseGet(() -> Workshop.untaught(own));
   }
 
   /**
@@ -100,11 +95,12 @@ public final class Workshops implements TrialKnowledge {
    * @return each once, in the order of the trials; none of a trial without a workshop file
    */
   public List<Workshop> all(List<Trial> trials) {
-    return trials.stream()
-        .flatMap(trial -> home(folder(trial)).stream())
-        .distinct()
-        .map(home -> reading(home).workshop())
-        .toList();
+    return homes(trials).map(home -> reading(home).workshop()).toList();
+  }
+
+  /** The folders of the workshop files that some trials belong to, each once, in their order. */
+  private static Stream<Path> homes(List<Trial> trials) {
+    return trials.stream().flatMap(trial -> home(folder(trial)).stream()).distinct();
   }
 
   /**
@@ -114,10 +110,10 @@ public final class Workshops implements TrialKnowledge {
    * @return one sentence a workshop where something shows
    */
   public List<String> outdated(List<Trial> trials) {
-    Map<Workshop, List<Trial>> byWorkshop =
-        trials.stream().collect(Collectors.groupingBy(this::of));
-    return byWorkshop.entrySet().stream()
-        .flatMap(entry -> entry.getKey().outdated(entry.getValue()).stream())
+    Map<Optional<Path>, List<Trial>> byHome =
+        trials.stream().collect(Collectors.groupingBy(trial -> home(folder(trial))));
+    return byHome.values().stream()
+        .flatMap(ofOne -> of(ofOne.get(0)).outdated(ofOne).stream())
         .sorted()
         .toList();
   }
@@ -143,9 +139,7 @@ public final class Workshops implements TrialKnowledge {
    */
   public List<String> nearer(Path folder, List<Trial> trials) {
     Path own = folder.toAbsolutePath().normalize();
-    return trials.stream()
-        .flatMap(trial -> home(folder(trial)).stream())
-        .distinct()
+    return homes(trials)
         .filter(home -> home.startsWith(own) && !home.equals(own))
         .map(home -> PlainLine.of(own.relativize(home)))
         .map(
@@ -164,9 +158,7 @@ public final class Workshops implements TrialKnowledge {
    * @return one fault a file
    */
   public List<Fault> faults(List<Trial> trials) {
-    Set<Path> homes = new LinkedHashSet<>();
-    trials.forEach(trial -> home(folder(trial)).ifPresent(homes::add));
-    return homes.stream().flatMap(folder -> reading(folder).fault().stream()).toList();
+    return homes(trials).flatMap(home -> reading(home).fault().stream()).toList();
   }
 
   /**

@@ -102,6 +102,8 @@ class DamagedWorkshopTest {
         "/plates/0/precision/1/0 | 1e9 | plates",
         "/plates/0/precision/0/0 | 1e9 | plates",
         "/plates/0/precision/3 | [1] | plates",
+        "/plates/0/precision/3 | null | plates",
+        "/plates/0/precision | [[1]] | plates",
         "/plates/0/plate/starch_shares | {\"WOOD\": 1} | plates",
         "/plates/0/plate/starch_shares | {} | plates",
         "/plates/0/plate/starch_shares | {\"CORN\": -1, \"RICE\": 2} | plates",
@@ -160,9 +162,7 @@ class DamagedWorkshopTest {
 
     assertThat(fault().sentence())
         .isEqualTo(
-            file().toString().replace('\\', '/')
-                + ": more than 20 MB given, allowed a file as learn writes it; "
-                + MEND);
+            file().toString().replace('\\', '/') + ": 50 MB given, allowed at most 20 MB; " + MEND);
   }
 
   @Test

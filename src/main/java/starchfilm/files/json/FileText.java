@@ -69,22 +69,6 @@ public final class FileText {
     }
   }
 
-  /**
-   * Says whether a file is larger than is read.
-   *
-   * @param file the file
-   * @param limitBytes the most that is read
-   * @return true if so; false as well where its size cannot be known
-   */
-  public static boolean isLarger(Path file, long limitBytes) {
-    try {
-      return Files.size(file) > limitBytes;
-    } catch (IOException unknown) {
-      // Whoever reads the file is told why it cannot be read.
-      return false;
-    }
-  }
-
   private static UnreadableFileException tooLarge(long bytes, long limitBytes) {
     return new UnreadableFileException(
         megabytes(bytes) + " MB",
