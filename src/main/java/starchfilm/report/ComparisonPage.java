@@ -5,7 +5,6 @@ import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.Scatter;
@@ -38,7 +37,7 @@ record ComparisonPage(
     int count,
     int earlier,
     List<Source> sources,
-    List<Caution> safety) {
+    Cautions.OfPage safety) {
   /** More trials than this do not fit one figure. */
   private static final int DRAWN_UP_TO = 12;
 

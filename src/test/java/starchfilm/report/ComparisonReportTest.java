@@ -283,9 +283,14 @@ class ComparisonReportTest {
     assertThat(page.select("#trial-1 .safety b").eachText())
         .startsWith("Recovered glycerol")
         .contains("Wet film can mould");
-    assertThat(page.select(".cautions li b").eachText())
+    assertThat(page.select(".cautions > ul b").eachText())
         .containsAll(page.select("#trial-1 .safety b").eachText())
+        .contains("Hot paste and hot glycerol");
+    assertThat(page.select(".cautions details:not([open])").text())
+        .startsWith("2 more for any film Vinegar")
         .contains("Claims that the film is compostable or food-safe");
+    assertThat(page.select(".sources details:not([open]) > summary").text())
+        .isEqualTo(page.select(".sources li").size() + " publications, fits and judgements");
   }
 
   @Test

@@ -77,6 +77,7 @@ class CautionsOnEveryPageTest {
         "/trial/start", "starter", "soft-wrap", "name", "begun", "origin", FileWord.of(origin));
 
     warns(origin, "/trial?file=begun.json");
+    warns(origin, "/compare/page?trial=begun.json");
   }
 
   @Test
@@ -113,9 +114,11 @@ class CautionsOnEveryPageTest {
     assertThat(care.select("a").attr("href")).isEqualTo("/care");
   }
 
-  /** In the page itself, not behind the link at its foot. */
+  /** In the page itself, neither folded nor behind the link at its foot. */
   private void warns(GlycerolOrigin origin, String path) {
-    String said = Jsoup.parse(site.getMade(path).body()).select("main").text();
+    Element main = Jsoup.parse(site.getMade(path).body()).selectFirst("main");
+    main.select("details:not([open])").remove();
+    String said = main.text();
 
     assertThat(said.contains(Caution.RECOVERED_GLYCEROL.sentence()))
         .isEqualTo(origin == GlycerolOrigin.RECOVERED);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.advice.NextTrial;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
@@ -131,11 +132,28 @@ public final class Cautions {
    * @param forecasts the trials
    * @return the cautions of all of them, and those that any film calls for
    */
-  public static List<Caution> of(List<TrialForecast> forecasts) {
+  public static OfPage of(List<TrialForecast> forecasts) {
     Cautions cautions = new Cautions();
     forecasts.forEach(cautions::forecast);
-    return cautions.and(
-        Caution.HOT_GLYCEROL, Caution.VINEGAR, Caution.MOULD, Caution.CLAIMS, Caution.RULES);
+    List<Caution> named = cautions.and(Caution.HOT_GLYCEROL);
+    return new OfPage(
+        named,
+        Stream.of(Caution.VINEGAR, Caution.MOULD, Caution.CLAIMS, Caution.RULES)
+            .filter(caution -> !named.contains(caution))
+            .toList());
+  }
+
+  /**
+   * The cautions of a page of trials.
+   *
+   * @param named what its trials give reason for, and hot paste; always in sight
+   * @param others what any film calls for besides
+   */
+  public record OfPage(List<Caution> named, List<Caution> others) {
+    /** Both, in the order of cautions. */
+    public List<Caution> all() {
+      return Stream.concat(named.stream(), others.stream()).sorted().toList();
+    }
   }
 
   /**

@@ -35,7 +35,7 @@ public record PlanReport(PageRenderer renderer) {
         IntStream.range(0, trials.size())
             .mapToObj(i -> RecipeSheet.of(i + 1, trials.get(i)))
             .toList();
-    return html(sheets, List.of(), Cautions.of(trials));
+    return html(sheets, List.of(), Cautions.of(trials).all());
   }
 
   private String html(List<RecipeSheet> sheets, List<String> remarks, List<Caution> cautions) {
