@@ -12,6 +12,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
@@ -32,12 +33,16 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     implements Entries {
   private static final int LONGEST = 2_000;
 
+  /** A part that is longer needs its commas. */
+  private static final int LONGEST_PART = 200;
+
   /** What is no starch, each by words that stand in its name; the first is glycerol. */
   private static final List<WrittenIngredient> INGREDIENTS =
       PackedText.rows(CookedText.class, "ingredients.patterns", 3).stream()
           .map(row -> new WrittenIngredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
           .toList();
 
+  private static final WrittenIngredient GLYCEROL = INGREDIENTS.get(0);
   private static final String POURED_AT = "so far.poured";
   private static final Pattern HOUR = Pattern.compile("[0-9][:h][0-9]|[0-9]\\s*(?:uhr|h|am|pm)\\b");
 
@@ -73,6 +78,17 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           "\\b(?:each|je|jeweils|chacune?|(?:a|per|one|every|pro|jede[rn]?|par|chaque|por|cada)"
               + " (?:plate|platte|plaque|placa))\\b",
           Pattern.CASE_INSENSITIVE);
+  private static final Pattern FROM_JAR =
+      Pattern.compile("(?i)(.+?) (?:from|out of)(?: the| my)?(?: jar)? (.+)");
+
+  /** What else is said of where glycerol comes from: recovered from oil, bought in a shop. */
+  private static final Pattern SOURCE =
+      Pattern.compile("(?:\\b(?:from|in)(?: the| my| an?)?)?(?: (?:oil|batch|shop|pharmacy))?$");
+
+  /** A day in figures, which may be meant in two ways. */
+  private static final Pattern DATE =
+      Pattern.compile("[0-9]{1,2}/[0-9]{1,2}(?:/[0-9]{2,4})?(?: [0-9:]+)?");
+
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** 21 c 50 %, which is no cup of something. */
@@ -100,21 +116,21 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return pattern.matcher(part).matches();
     }
 
-    /** Whether it is such a part and the first of its kind; empty where it is none. */
-    Optional<Boolean> taken(String part, Map<String, List<String>> parts) {
+    /** What such a part says; nothing where it is none. */
+    List<Said> said(String part) {
       Matcher matcher = pattern.matcher(part);
-      if (!matcher.matches()) {
-        return Optional.empty();
-      }
-      boolean once = true;
-      for (int i = 1; i <= matcher.groupCount(); i++) {
+      List<Said> said = new ArrayList<>();
+      for (int i = 1; matcher.matches() && i <= matcher.groupCount(); i++) {
         if (matcher.group(i) != null) {
-          once &= put(parts, fields.get(i - 1), matcher.group(i));
+          said.add(new Said(fields.get(i - 1), matcher.group(i)));
         }
       }
-      return Optional.of(once);
+      return said;
     }
   }
+
+  /** What a part of the line says: a field and its words. */
+  private record Said(String field, String words) {}
 
   private static WrittenPart form(String first) {
     return FORMS.stream()
@@ -132,40 +148,59 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           "what you cooked: %s characters given, allowed %s; write amounts, plate, when and where in one line"
               .formatted(text.length(), LONGEST));
     }
-    Map<String, List<String>> parts = new HashMap<>();
+    Map<String, List<String>> fields = new HashMap<>();
+    Map<String, String> parts = new HashMap<>();
     List<String> strange = new ArrayList<>();
     List<String> understood = new ArrayList<>();
-    for (String part : APART.split(text.strip(), 0)) {
-      String words = part.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
-      if (!words.isEmpty()) {
-        boolean isFirstPour = !parts.containsKey("trial.poured-mass");
-        (isTaken(words, parts) || isTime(words, parts, clock) ? understood : strange).add(words);
-        if (isFirstPour && parts.containsKey("trial.poured-mass") && EACH.matcher(words).find()) {
-          parts.put("line.each", List.of(words));
+    List<String> refusals = new ArrayList<>();
+    MomentParser moments = new MomentParser(clock);
+    for (String apart : APART.split(text.strip(), 0)) {
+      String part = apart.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
+      try {
+        List<Said> said = said(part, moments);
+        said.forEach(one -> put(fields, parts, one, part));
+        if (!part.isEmpty()) {
+          (said.isEmpty() ? strange : understood).add(part);
         }
+        if (said.stream().anyMatch(one -> one.field().equals("trial.poured-mass"))
+            && EACH.matcher(part).find()) {
+          fields.put("line.each", List.of(part));
+        }
+      } catch (IllegalArgumentException why) {
+        refusals.add(String.valueOf(why.getMessage()));
       }
     }
-    String refusal =
-        strange.isEmpty()
-            ? ""
-            : """
-              what you cooked: %s not understood%s; write parts such as 20 g potato, 6 g glycerol, \
-              360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%"""
-                .formatted(
-                    quoted(strange),
-                    understood.isEmpty() ? "" : ", but " + quoted(understood) + " is");
-    return new CookedText(Map.copyOf(parts), others, refusal);
+    if (!strange.isEmpty()) {
+      refusals.add(
+          """
+          %s not understood%s; write parts such as 20 g potato, 6 g glycerol, \
+          360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%"""
+              .formatted(
+                  quoted(strange),
+                  understood.isEmpty() ? "" : ", but " + quoted(understood) + " is"));
+    }
+    return new CookedText(
+        Map.copyOf(fields),
+        others,
+        refusals.isEmpty() ? "" : "what you cooked: " + String.join("; ", refusals));
   }
 
-  /** A time in any words that a note takes, too. */
-  private static boolean isTime(String part, Map<String, List<String>> parts, Clock clock) {
-    String time = POURED_WORD.matcher(part).replaceAll("");
-    try {
-      return new MomentParser(clock).parse(time) instanceof Moment.ByTheClock
-          && put(parts, POURED_AT, time);
-    } catch (MistypedException noTime) {
-      return false;
+  /** Notes what a part says; a thing is said once, but starches and plates may be several. */
+  private static void put(
+      Map<String, List<String>> fields, Map<String, String> parts, Said said, String part) {
+    String field = said.field();
+    List<String> before = fields.getOrDefault(field, List.of());
+    String words = said.words().strip();
+    if (!before.isEmpty() && goesOn(field, before.get(0), words)) {
+      fields.put(field, List.of(before.get(0) + " " + words));
+    } else if (before.isEmpty() || Field.of(field).isRepeatable()) {
+      fields.put(field, Stream.concat(before.stream(), Stream.of(words)).toList());
+    } else {
+      throw new IllegalArgumentException(
+          "%s given beside %s, which says the same thing; leave one out"
+              .formatted(quoted(List.of(part)), quoted(List.of(parts.getOrDefault(field, "")))));
     }
+    parts.put(field, part);
   }
 
   private static String quoted(List<String> parts) {
@@ -175,11 +210,65 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
         .collect(Collectors.joining(", "));
   }
 
-  private static boolean isTaken(String part, Map<String, List<String>> parts) {
+  /** What a part says, which may be several parts without a comma between; nothing if unknown. */
+  private static List<Said> said(String part, MomentParser moments) {
+    List<Said> whole = alone(part, moments);
+    if (part.length() > LONGEST_PART
+        || (!whole.isEmpty() && whole.stream().allMatch(said -> isReadable(said, moments)))) {
+      return whole;
+    }
+    for (int end = part.lastIndexOf(' '); end > 0; end = part.lastIndexOf(' ', end - 1)) {
+      List<Said> first = alone(part.substring(0, end), moments);
+      if (!first.isEmpty() && first.stream().allMatch(said -> isReadable(said, moments))) {
+        List<Said> rest = said(part.substring(end + 1), moments);
+        return rest.isEmpty() ? whole : concat(first, rest);
+      }
+    }
+    return whole;
+  }
+
+  /** Whether a time or air is no more than that; a part of them may hold any words behind. */
+  private static boolean isReadable(Said said, MomentParser moments) {
+    return switch (said.field()) {
+      case POURED_AT -> isTime(said.words(), moments);
+      case WrittenPlace.ROOM ->
+          !Character.isDigit(said.words().charAt(0)) || WrittenAir.isAir(said.words());
+      default -> true;
+    };
+  }
+
+  private static boolean isTime(String words, MomentParser moments) {
+    try {
+      return moments.noonOf(words).isPresent() || moments.parse(words) instanceof Moment.ByTheClock;
+    } catch (MistypedException noTime) {
+      return false;
+    }
+  }
+
+  private static List<Said> concat(List<Said> one, List<Said> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
+  }
+
+  /** Of parts that stand together, all are understood or none. */
+  private static List<Said> both(List<Said> one, List<Said> other) {
+    return one.isEmpty() || other.isEmpty() ? List.of() : concat(one, other);
+  }
+
+  /** What one part says, such as a time in any words that a note takes, too. */
+  private static List<Said> alone(String part, MomentParser moments) {
+    List<Said> said = said(part);
+    String time = POURED_WORD.matcher(part).replaceAll("");
+    if (said.isEmpty() && DATE.matcher(time).matches()) {
+      moments.noonOf(time);
+    }
+    return said.isEmpty() && isTime(time, moments) ? List.of(new Said(POURED_AT, time)) : said;
+  }
+
+  private static List<Said> said(String part) {
     String low = part.toLowerCase(Locale.ROOT);
-    Optional<Boolean> called = CALLED.taken(part, parts);
-    if (called.isPresent()) {
-      return called.get();
+    List<Said> called = CALLED.said(part);
+    if (!called.isEmpty()) {
+      return called;
     }
     Optional<String> origin =
         WORD.matcher(low)
@@ -188,9 +277,15 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
             .filter(word -> KnownName.among(word, ORIGINS).isPresent())
             .findFirst();
     if (origin.isPresent()) {
-      String rest = low.replace(origin.get(), " ").replaceAll(" +", " ").strip();
-      return (rest.isEmpty() || (INGREDIENTS.get(0).isNamed(rest) && isTaken(rest, parts)))
-          && put(parts, "jar.origin", origin.get());
+      List<Said> from = List.of(new Said("jar.origin", origin.get()));
+      String rest = SOURCE.matcher(low.replace(origin.get(), " ")).replaceAll(" ").strip();
+      return rest.isEmpty()
+          ? from
+          : GLYCEROL.isNamed(rest) ? both(said(rest.replaceAll(" +", " ")), from) : List.of();
+    }
+    Matcher jar = FROM_JAR.matcher(part);
+    if (jar.matches() && GLYCEROL.isNamed(jar.group(1).toLowerCase(Locale.ROOT))) {
+      return both(said(jar.group(1)), List.of(new Said("jar.kept", jar.group(2))));
     }
     Matcher split = ON_A_PLATE.matcher(part);
     if (split.matches() && WrittenPlates.isLike(split.group(2))) {
@@ -198,21 +293,22 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       String poured = "poured " + split.group(1);
       String what = isPour(poured) ? poured : split.group(1);
       if (isPour(what) || WrittenStarch.AMOUNT_FIRST.matcher(what).matches()) {
-        return isTaken(what, parts) && isTaken(split.group(2), parts);
+        return both(said(what), said(split.group(2)));
       }
     }
     if (WrittenPlates.isLike(low)) {
-      return also("trial.plate", parts)
-          .add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
+      return List.of(
+          new Said("trial.plate", part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", "")));
     }
     if (UsualPlace.called(low).isPresent()) {
-      return put(parts, WrittenPlace.ROOM, low);
+      return List.of(new Said(WrittenPlace.ROOM, low));
     }
     return FORMS.stream()
         .filter(form -> !form.equals(ROOM) || !isIngredient(low))
-        .flatMap(form -> form.taken(part, parts).stream())
+        .map(form -> form.said(part))
+        .filter(said -> !said.isEmpty())
         .findFirst()
-        .orElseGet(() -> isIngredientTaken(low, parts));
+        .orElseGet(() -> ingredient(low));
   }
 
   /** Whether it says how much was poured, how thick or when. */
@@ -230,11 +326,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
         || (word.matches() && !WARMTH.matcher(word.group("amount")).matches());
   }
 
-  private static boolean isIngredientTaken(String low, Map<String, List<String>> parts) {
+  private static List<Said> ingredient(String low) {
     Matcher first = WrittenStarch.AMOUNT_FIRST.matcher(low);
     Matcher last = WrittenStarch.WORD_FIRST.matcher(low);
     if (!first.matches() && !last.matches()) {
-      return false;
+      return List.of();
     }
     Matcher read = first.matches() ? first : last;
     String amount = read.group("amount");
@@ -242,44 +338,31 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     String share = read.group("share").strip();
     for (WrittenIngredient one : INGREDIENTS) {
       if (one.isNamed(what)) {
-        return put(parts, one.amount(), amount)
-            && (share.isEmpty() || one.share().isEmpty() || put(parts, one.share(), share));
+        Said named = new Said(one.amount(), amount);
+        return share.isEmpty() || one.share().isEmpty()
+            ? List.of(named)
+            : List.of(named, new Said(one.share(), share));
       }
     }
-    return also("trial.starch", parts)
-        .addAll(share.isEmpty() ? List.of(what, amount) : List.of(what, amount, share));
+    return Stream.of(what, amount, share)
+        .filter(words -> !words.isEmpty())
+        .map(words -> new Said("trial.starch", words))
+        .toList();
   }
 
-  /** The words of a field that may be written more than once. */
-  private static List<String> also(String field, Map<String, List<String>> parts) {
-    return parts.computeIfAbsent(field, none -> new ArrayList<>());
-  }
-
-  private static boolean put(Map<String, List<String>> parts, String field, String words) {
-    String part = words.strip();
-    List<String> before = parts.put(field, List.of(part));
-    if (before == null) {
-      return true;
-    }
-    String first = before.get(0);
-    if (field.equals(WrittenPlace.ROOM) && isBeside(first, part)) {
-      // Warmth and humidity may stand apart: 21 \u00B0C, 50 %.
-      parts.put(field, List.of(first + ", " + part));
-      return true;
-    }
-    if (field.equals(POURED_AT) && !HOUR.matcher(first).find() && HOUR.matcher(part).find()) {
-      // Day and hour may stand apart: yesterday, 18:30.
-      parts.put(field, List.of(first + " " + part));
-      return true;
-    }
-    return false;
-  }
-
-  /** Whether both are figures of the air, and not of the same unit. */
-  private static boolean isBeside(String before, String part) {
-    return Character.isDigit(before.charAt(0))
-        && Character.isDigit(part.charAt(0))
-        && AIR_UNITS.stream().noneMatch(u -> u.matcher(before).find() && u.matcher(part).find());
+  /**
+   * Whether warmth and humidity stand apart, or day and hour: 21 \u00B0C, 50 %; yesterday, 18:30.
+   */
+  private static boolean goesOn(String field, String before, String part) {
+    return switch (field) {
+      case WrittenPlace.ROOM ->
+          Character.isDigit(before.charAt(0))
+              && Character.isDigit(part.charAt(0))
+              && AIR_UNITS.stream()
+                  .noneMatch(u -> u.matcher(before).find() && u.matcher(part).find());
+      case POURED_AT -> !HOUR.matcher(before).find() && HOUR.matcher(part).find();
+      default -> false;
+    };
   }
 
   @Override

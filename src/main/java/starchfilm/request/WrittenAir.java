@@ -101,6 +101,11 @@ final class WrittenAir {
     return parts(typed, allowed, BESIDE_PLATES);
   }
 
+  /** Whether a text is nothing but figures of the air. */
+  static boolean isAir(String typed) {
+    return PART.matcher(typed).replaceAll("").isBlank();
+  }
+
   /** The parts of the air where a film is used. */
   static Map<Dimension, AirSpan> inUse(String typed, String allowed) {
     return parts(typed, allowed, IN_USE);

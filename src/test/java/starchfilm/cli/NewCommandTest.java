@@ -69,6 +69,49 @@ class NewCommandTest {
   }
 
   @Test
+  void takesPartsWithoutCommasBetween() throws IOException {
+    terminal.run(
+        "new",
+        "20 g potato 6 g glycerol 360 g water; 20C,50% poured yesterday 18:30 3 mm deep; called A");
+
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .as(terminal.err())
+        .contains(
+            "\"poured_at\" : \"2026-04-19T18:30\"",
+            "\"wet_thickness_mm\" : 3",
+            "\"mass_g\" : 6",
+            "\"mass_g\" : 360");
+  }
+
+  @Test
+  void takesGlycerolFromTheJarThatALineNames() throws IOException {
+    terminal.run("assay", "--mass", "300 g", "--label", "86%", "--keep", "b");
+    terminal.run("new", "potato 20 g, 6 g glycerol from b, 360 g water; called A");
+
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .as(terminal.err())
+        .contains("\"jar\" : \"b\"");
+    assertThat(terminal.run("new", "potato 20 g, 6 g glycerol from c, 360 g water; called B"))
+        .isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("\"c\" given, allowed b; keep it with assay --keep");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "5 g glycerol | \"5 g glycerol\" given beside \"6 g glycerol\", which says the same thing",
+        "1 cup of water | \"1 cup of water\" given beside \"360 g water\", which says the same thing",
+        "3/4/2026 | this could be 3 Apr or 4 Mar; write the month as a word",
+        "poured 3/4/2026 18:30 | this could be 3 Apr or 4 Mar; write the month as a word"
+      })
+  void saysWhyAPartOfALineCannotBeMeant(String part, String why) {
+    assertThat(terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; " + part))
+        .isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains(why);
+  }
+
+  @Test
   void takesAWarmBenchForABenchAndNotForTheAir() throws IOException {
     terminal.run("new", "20 g potato; 360 g water; 20C,50%; warm bench 95F; called A");
 

@@ -96,7 +96,7 @@ class ThirtyRecipesTest {
   @Test
   void asksWhichOfTwoHumiditiesIsMeant() {
     assertThatThrownBy(() -> read(PASTE + "21 C, 50 %, 30 %"))
-        .hasMessageContaining("\"30 %\" not understood");
+        .hasMessageContaining("\"30 %\" given beside");
   }
 
   private NewTrial read(String recipe) {
