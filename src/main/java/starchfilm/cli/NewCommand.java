@@ -15,7 +15,7 @@ import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
 import starchfilm.request.TrialTable;
-import starchfilm.request.TrialTable.NewTrialText;
+import starchfilm.files.saving.NewTrialFile;
 
 /** Starts a trial file. */
 record NewCommand(Asked asked) implements Callable<Integer> {
@@ -67,14 +67,14 @@ record NewCommand(Asked asked) implements Callable<Integer> {
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
-    List<NewTrialText> rows =
+    List<NewTrialFile> rows =
         TrialTable.read(asked.resolve(table), findings, new MomentParser(asked.clock()));
     findings.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {
       FirstFaults.sentences(findings.faults()).forEach(asked.err()::println);
       throw CommandFailure.wrongInput("nothing was written; fix the table and run it again.");
     }
-    for (Path file : TrialTable.write(rows, folder)) {
+    for (Path file : NewTrialFile.write(rows, Optional.empty(), folder)) {
       asked.out().println("Trial started: " + home.resolve(file.getFileName()) + ".");
     }
     return ExitCodes.DONE;

@@ -39,10 +39,8 @@ import starchfilm.files.notebook.Volumes;
 import starchfilm.files.roomlog.LogTable;
 import starchfilm.files.roomlog.LogTable.LogRow;
 import starchfilm.files.roomlog.LogText;
-import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.NoteWords;
-import starchfilm.files.saving.SafeFile;
-import starchfilm.files.saving.TrialFileText;
+import starchfilm.files.saving.NewTrialFile;
 
 /**
  * A table of trials, one a row, its columns named as the keys of a trial file: {@code
@@ -80,14 +78,6 @@ public final class TrialTable {
   }
 
   /**
-   * A trial of the table.
-   *
-   * @param name what it is called
-   * @param text the text of its file
-   */
-  public record NewTrialText(String name, String text) {}
-
-  /**
    * A column: its key, which entry of a list it means, what may stand in it, and the unit of its
    * bare numbers where the head names one.
    */
@@ -115,7 +105,7 @@ public final class TrialTable {
    * @param moments reads when it was poured
    * @return the trials, if no cell has a fault
    */
-  public static List<NewTrialText> read(Path file, Findings findings, MomentParser moments) {
+  public static List<NewTrialFile> read(Path file, Findings findings, MomentParser moments) {
     return read(() -> LogText.read(file, findings), file, findings, moments);
   }
 
@@ -128,7 +118,7 @@ public final class TrialTable {
    * @param moments as above
    * @return the trials, if no cell has a fault
    */
-  public static List<NewTrialText> read(
+  public static List<NewTrialFile> read(
       byte[] content, Path folder, Findings findings, MomentParser moments) {
     return read(
         () -> LogText.of(content, findings), folder.resolve("table.csv"), findings, moments);
@@ -139,7 +129,7 @@ public final class TrialTable {
     String text() throws UnreadableFileException;
   }
 
-  private static List<NewTrialText> read(
+  private static List<NewTrialFile> read(
       TextSource source, Path file, Findings findings, MomentParser moments) {
     try {
       return new TrialTable(findings, moments).rows(LogTable.of(source.text()), file);
@@ -149,27 +139,7 @@ public final class TrialTable {
     }
   }
 
-  /**
-   * Writes the trials of a table, or where one cannot be written none of them.
-   *
-   * @param folder where they go
-   * @return their files, in the order of the rows
-   * @throws NotWrittenException where one cannot be written, or what was written not be taken away
-   */
-  public static List<Path> write(List<NewTrialText> rows, Path folder) throws NotWrittenException {
-    List<Path> written = new ArrayList<>();
-    try {
-      for (NewTrialText row : rows) {
-        written.add(TrialFileText.create(folder, row.name(), row.text()));
-      }
-      return written;
-    } catch (NotWrittenException e) {
-      SafeFile.delete(written);
-      throw e;
-    }
-  }
-
-  private List<NewTrialText> rows(LogTable table, Path file) throws UnreadableFileException {
+  private List<NewTrialFile> rows(LogTable table, Path file) throws UnreadableFileException {
     if (table.rows().size() < 2) {
       throw new UnreadableFileException(
           "a table without rows",
@@ -187,7 +157,7 @@ public final class TrialTable {
     for (int i = 0; i < head.cells().size(); i++) {
       columns.add(column(head.cells().get(i), new Place("the head", head.line(), i + 1)));
     }
-    List<NewTrialText> rows = new ArrayList<>();
+    List<NewTrialFile> rows = new ArrayList<>();
     for (LogRow row : table.rows().subList(1, table.rows().size())) {
       if (row.cells().size() > columns.size()) {
         findings.fault(
@@ -235,7 +205,7 @@ public final class TrialTable {
     return counted.isEmpty() ? "" : ", bare numbers in " + counted;
   }
 
-  private NewTrialText row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
+  private NewTrialFile row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
     for (int i = 0; i < row.cells().size(); i++) {
       String cell = row.cells().get(i);
@@ -262,7 +232,7 @@ public final class TrialTable {
     Findings here = new Findings(findings.file());
     new TrialReader().read(trial, file.resolveSibling("new.json"), here);
     findings.faults().addAll(here.faults());
-    return new NewTrialText(name, LocatedWriter.lines(trial));
+    return new NewTrialFile(name, LocatedWriter.lines(trial));
   }
 
   /** The entries of a list in the order of their numbers. */

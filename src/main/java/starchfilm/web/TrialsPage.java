@@ -19,7 +19,7 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialTable;
-import starchfilm.request.TrialTable.NewTrialText;
+import starchfilm.files.saving.NewTrialFile;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -76,7 +76,7 @@ record TrialsPage(PageContext desk) {
     byte[] content =
         sent ? request.files().get(0).bytes() : pasted.getBytes(StandardCharsets.UTF_8);
     Findings findings = new Findings("the table");
-    List<NewTrialText> rows =
+    List<NewTrialFile> rows =
         TrialTable.read(content, desk.folder().root(), findings, new MomentParser(desk.clock()));
     if (!findings.faults().isEmpty()) {
       return list(422, request, form, FirstFaults.sentences(findings.faults()));
@@ -84,7 +84,7 @@ record TrialsPage(PageContext desk) {
     return desk.orAgain(
         () -> {
           desk.folder().requireThere();
-          List<Path> files = TrialTable.write(rows, desk.folder().root());
+          List<Path> files = NewTrialFile.write(rows, Optional.empty(), desk.folder().root());
           long drying =
               desk.folder().read(files).trials().stream()
                   .filter(trial -> Stage.of(trial, desk.now()) == Stage.DRYING)

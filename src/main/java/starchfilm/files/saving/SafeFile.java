@@ -142,7 +142,7 @@ public final class SafeFile {
    *
    * @throws NotWrittenException where one of them stays
    */
-  public static void delete(List<Path> files) throws NotWrittenException {
+  static void delete(List<Path> files) throws NotWrittenException {
     for (Path file : files) {
       try {
         Files.deleteIfExists(file);
