@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.FirstFaults;
+import starchfilm.files.saving.NewTrialFile;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
 import starchfilm.request.TrialTable;
-import starchfilm.files.saving.NewTrialFile;
 
 /** Starts a trial file. */
 record NewCommand(Asked asked) implements Callable<Integer> {

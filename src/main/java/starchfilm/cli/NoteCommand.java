@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
@@ -60,14 +59,14 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.wrongInput(
           notebook.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n")));
     }
-    Stream.of("at", "of", "same-plate", "without-plate", "caption", "keep-place")
-        .filter(key -> asked.has("note." + key))
+    NoteRequest.SECTIONS.stream()
+        .flatMap(section -> section.fields().stream())
+        .filter(field -> asked.has(field.key()))
         .findFirst()
         .ifPresent(
-            key -> {
+            field -> {
               throw CommandFailure.wrongInput(
-                  "--"
-                      + key
+                  field.name()
                       + ": given without anything to note; add what to note, such as --weighed 655g");
             });
     NoteQuestions questions = new NoteQuestions(asked, subject);

@@ -61,10 +61,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
                     new NewTrialFile(
                         recipe.title(),
                         PlannedTrial.text(
-                            recipe,
-                            question.request(),
-                            question.log(),
-                            question.isJarIn(folder))))
+                            recipe, question.request(), question.log(), question.isJarIn(folder))))
             .toList();
     try {
       Files.createDirectories(folder);

@@ -44,7 +44,11 @@ final class EntryReader {
   }
 
   boolean has(String key) {
-    return !entries.words(Field.of(key)).isEmpty();
+    return isWritten(Field.of(key));
+  }
+
+  private boolean isWritten(Field field) {
+    return !entries.words(field).isEmpty();
   }
 
   boolean hasAny(String... keys) {
@@ -52,7 +56,7 @@ final class EntryReader {
   }
 
   boolean hasAnyOf(String group) {
-    return Field.group(group).stream().anyMatch(field -> !entries.words(field).isEmpty());
+    return Field.group(group).stream().anyMatch(this::isWritten);
   }
 
   /** Names of fields in a row, as a sentence lists them. */
@@ -79,7 +83,7 @@ final class EntryReader {
     } catch (MistypedException e) {
       refuse(key, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
-      refuseAfter(before, e);
+      refuseAfter(before, String.valueOf(e.getMessage()));
     }
     return Optional.empty();
   }
@@ -177,12 +181,21 @@ final class EntryReader {
 
   /** A part of a request, unless what is read for it holds a mistake. */
   <T> Optional<T> made(Supplier<T> part) {
+    return made(List.of(), part);
+  }
+
+  /** The same, whose refusals of a figure are told by the name of its field in the group. */
+  <T> Optional<T> made(String group, Supplier<T> part) {
+    return made(Field.group(group), part);
+  }
+
+  private <T> Optional<T> made(List<Field> fields, Supplier<T> part) {
     int before = mistakes.size();
     try {
       T made = part.get();
       return mistakes.size() == before ? Optional.of(made) : Optional.empty();
     } catch (IllegalArgumentException e) {
-      refuseAfter(before, e);
+      refuseAfter(before, named(fields, String.valueOf(e.getMessage())));
     } catch (NoSuchElementException e) {
       // A field above that was mistyped, or not given where it must be.
       if (mistakes.isEmpty()) {
@@ -193,10 +206,24 @@ final class EntryReader {
   }
 
   /** A mistake above is reason enough for whatever came of it. */
-  private void refuseAfter(int before, IllegalArgumentException e) {
+  private void refuseAfter(int before, String why) {
     if (mistakes.size() == before) {
-      mistakes.add(String.valueOf(e.getMessage()));
+      mistakes.add(why);
     }
+  }
+
+  /** A refusal by the name of the field that said the figure, where one of these did. */
+  private String named(List<Field> fields, String why) {
+    String quantity = why.split(":", 2)[0];
+    return fields.stream()
+        .filter(this::isWritten)
+        .filter(
+            field ->
+                quantity.equalsIgnoreCase(field.label())
+                    || quantity.startsWith(field.key().substring(field.key().indexOf('.') + 1)))
+        .map(field -> entries.name(field) + why.substring(quantity.length()))
+        .findFirst()
+        .orElse(why);
   }
 
   /** The whole request, or every mistake. */

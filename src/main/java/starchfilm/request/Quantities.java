@@ -18,6 +18,8 @@ import starchfilm.numerics.evidence.Estimate;
  * besides worth what a kitchen jug is. What cannot be read ends in a {@link MistypedException}.
  */
 final class Quantities {
+  static final String MASS_OR_VOLUME = "a mass or a volume, such as 250 g or 200 ml";
+
   private static final Pattern BARE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)");
 
   private Quantities() {}
@@ -43,10 +45,22 @@ final class Quantities {
   }
 
   static TypedAmount massOrVolume(String typed) {
-    return TypedAmount.read(
-        typed,
-        "a mass or a volume, such as 250 g or 200 ml",
-        List.of(Dimension.MASS, Dimension.VOLUME));
+    return TypedAmount.read(typed, MASS_OR_VOLUME, List.of(Dimension.MASS, Dimension.VOLUME));
+  }
+
+  /**
+   * The same of something whose share has a field of its own.
+   *
+   * @param share that field
+   */
+  static TypedAmount massOrVolume(EntryReader in, String typed, String share) {
+    try {
+      return massOrVolume(typed);
+    } catch (MistypedException e) {
+      throw typed.contains("%")
+          ? new MistypedException(typed, e.allowed(), "write the per cent as " + in.quoted(share))
+          : e;
+    }
   }
 
   /** A trial with an amount: what goes into the pot is not always weighed. */

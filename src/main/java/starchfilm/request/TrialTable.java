@@ -39,8 +39,8 @@ import starchfilm.files.notebook.Volumes;
 import starchfilm.files.roomlog.LogTable;
 import starchfilm.files.roomlog.LogTable.LogRow;
 import starchfilm.files.roomlog.LogText;
-import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NewTrialFile;
+import starchfilm.files.saving.NoteWords;
 
 /**
  * A table of trials, one a row, its columns named as the keys of a trial file: {@code

@@ -21,6 +21,7 @@ final class WrittenKitchen {
 
   static Optional<Kitchen> read(EntryReader in) {
     return in.made(
+        "kitchen",
         () -> {
           List<WrittenPlates> sizes = plates(in);
           double rimM = in.usually("kitchen.rim", LENGTH::si, 0, "plates without a rim");

@@ -219,6 +219,9 @@ record WrittenPlates(Plate plate, int count) {
           sides; give the height of a rim by itself"""
               .formatted(sides.group().replaceFirst("^" + count + "\\s*[x\u00D7*]\\s*", "")));
     }
+    if (Math.min(lengthM, widthM) <= 0) {
+      throw unreadable(typed, "a plate has no side of 0; write both sides, such as 300x200mm");
+    }
     if (Math.max(lengthM, widthM) > MOST_SLENDER * Math.min(lengthM, widthM)) {
       throw whichShape(typed, first + "x ", sides.group(4) + unit);
     }

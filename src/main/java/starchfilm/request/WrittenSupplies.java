@@ -10,6 +10,7 @@ import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Words;
+import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.ingredient.VolkKaehler2018;
@@ -60,7 +61,7 @@ final class WrittenSupplies {
     double kgPerM3 =
         kept.map(one -> kgPerM3(one.jar().stock().glycerolFraction()))
             .orElseGet(
-                () -> kgPerM3(in.one("supplies.purity", Quantities::shareOrRange, UNKNOWN_PURITY)));
+                () -> kgPerM3(in.one("supplies.purity", WrittenSupplies::share, UNKNOWN_PURITY)));
     double leastKg =
         kept.map(one -> Math.floor(one.leftBandKg().low() * TENTHS) / TENTHS).orElse(Double.NaN);
     double kg =
@@ -69,6 +70,7 @@ final class WrittenSupplies {
             typed -> isNone(typed) ? 0 : noneOrMoreKg(in, typed, kgPerM3),
             leastKg);
     if (in.has("supplies.glycerol")
+        && !in.hasMistakes()
         && in.one("supplies.glycerol", WrittenSupplies::isVolume, false)) {
       in.assume("glycerol measured at 20 \u00B0C, " + Figures.of(kgPerM3 / 1e3, 3) + " g/ml");
     }
@@ -85,6 +87,13 @@ final class WrittenSupplies {
   }
 
   private static double noneOrMoreKg(EntryReader in, String typed, double kgPerM3) {
+    if (FieldInput.isUnknown(typed)) {
+      throw new MistypedException(
+          typed,
+          Quantities.MASS_OR_VOLUME,
+          "a plan starts from what there is: weigh the jar, or write none");
+    }
+    Quantities.massOrVolume(in, typed, "supplies.purity");
     double kg = Quantities.massKg(typed, kgPerM3).value();
     tellMiddle(in, typed, kg);
     if (kg < 0) {
@@ -112,6 +121,11 @@ final class WrittenSupplies {
 
   private static double shareOrNone(String typed) {
     return isNone(typed) ? 0 : SHARE.si(typed);
+  }
+
+  /** The glycerol of a jar; what an unknown one is taken to hold. */
+  private static Estimate share(String typed) {
+    return FieldInput.isUnknown(typed) ? UNKNOWN_PURITY : Quantities.shareOrRange(typed);
   }
 
   private static boolean isNone(String typed) {
@@ -153,8 +167,8 @@ final class WrittenSupplies {
       }
       return Estimate.exact(jarKg > 0 ? pureKg / jarKg : 1);
     }
-    if (in.has("supplies.purity")) {
-      Optional<Estimate> share = in.one("supplies.purity", Quantities::shareOrRange);
+    if (!in.one("supplies.purity", FieldInput::isUnknown, true)) {
+      Optional<Estimate> share = in.one("supplies.purity", WrittenSupplies::share);
       if (share.isPresent() && (share.get().value() <= 0 || share.get().value() > 1)) {
         in.refuse(
             "supplies.purity",
@@ -170,7 +184,7 @@ final class WrittenSupplies {
       return Estimate.exact(rest);
     }
     in.remark(
-        "The jar's purity was not given; "
+        "The jar's purity is unknown; "
             + Words.percent(UNKNOWN_PURITY)
             + " glycerol is assumed, which widens every range. Assay the jar to narrow it.");
     return UNKNOWN_PURITY.value() <= rest

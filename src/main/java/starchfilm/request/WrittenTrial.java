@@ -29,11 +29,13 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.notebook.Volumes;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -186,7 +188,7 @@ final class WrittenTrial {
     for (Field field : Field.group("trial")) {
       TrialField number = NUMBERS.get(field.path());
       if (number != null) {
-        in.one(field.key(), typed -> with(fields, number, typed, at(field.key())))
+        in.one(field.key(), typed -> with(number, typed, field.key()))
             .ifPresent(changed -> fields = changed);
       }
     }
@@ -283,13 +285,20 @@ final class WrittenTrial {
   }
 
   /** With an amount that has a unit of its own, a range only where the field takes one. */
-  private static ObjectValue with(ObjectValue trial, TrialField field, String typed, Place place) {
+  private ObjectValue with(TrialField field, String typed, String key) {
     String path = field.path();
+    Place place = at(key);
+    if (field.kind() == ValueKind.AMOUNT && FieldInput.isUnknown(typed)) {
+      return fields.without(Volumes.field(path)).with(path, FieldInput.of(field, typed, place));
+    }
     if (path.endsWith("mass_g")) {
-      return Quantities.into(trial, path, Quantities.massOrVolume(typed), place);
+      TypedAmount amount =
+          Quantities.massOrVolume(
+              in, typed, key.equals("trial.vinegar") ? "trial.acidity" : "trial.purity");
+      return Quantities.into(fields, path, amount, place);
     }
     TypedAmount amount = TypedAmount.of(Dimension.ofUnit(field.unit()), typed);
-    return trial.with(
+    return fields.with(
         path,
         field.kind() == ValueKind.NUMBER
             ? new NumberValue(place, amount.in(field.unit()))

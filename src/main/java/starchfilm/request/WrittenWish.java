@@ -30,6 +30,7 @@ final class WrittenWish {
 
   static Optional<Wish> read(EntryReader in) {
     return in.made(
+        "wish",
         () ->
             new Wish(
                 in.choice("wish.feel", List.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY)),

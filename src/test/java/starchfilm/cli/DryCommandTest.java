@@ -9,6 +9,8 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -114,6 +116,50 @@ class DryCommandTest {
     Files.writeString(folder.resolve("trial.json"), trial);
     assertThat(terminal.run("dry", "trial.json")).as(terminal.err()).isZero();
     return terminal.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void saysThatItsTrialIsPutAway() throws IOException {
+    dried(
+        Files.readString(Path.of("formulations", "starter-first-film.json"))
+            .replaceFirst("\\{", "{\"put_away\": true, "));
+
+    assertThat(terminal.err())
+        .contains(
+            "trial.json: put away: lists, comparisons and learning leave it out until it is fetched"
+                + " back");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--purity   | purity of the glycerol (--purity) as 80 to 100 % glycerol",
+        "--glycerol | glycerol (--glycerol) as 3 to 10 g",
+        "--wet      | wet thickness (--wet) as 4.44 to 5.92 mm"
+      })
+  void anAmountThatIsUnknownIsAssumedAsInAFile(String option, String told) {
+    Map<String, String> words =
+        new TreeMap<>(
+            Map.of(
+                "--starch", "potato 20g",
+                "--water", "360g",
+                "--glycerol", "6g",
+                "--purity", "99%",
+                "--wet", "3mm"));
+    words.put(option, "unknown");
+    String[] typed =
+        Stream.concat(
+                Stream.of("dry"),
+                words.entrySet().stream()
+                    .flatMap(
+                        word ->
+                            Stream.concat(
+                                Stream.of(word.getKey()), Stream.of(word.getValue().split(" ")))))
+            .toArray(String[]::new);
+
+    assertThat(terminal.run(typed)).as(terminal.err()).isZero();
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains(told);
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** It is 20 April 2026, 12:00; the plate was poured the day before at 9:00. */
 class NoteCommandTest {
@@ -34,6 +35,23 @@ class NoteCommandTest {
   void writeTrial() throws IOException {
     Files.writeString(folder.resolve("a.json"), TRIAL);
     terminal = new Terminal(folder);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "112 118 131",
+        "112; 118; 131",
+        "112, 118, 131 um",
+        "112um 118um 131um",
+        "0.112 0.118 0.131 mm"
+      })
+  void severalThicknessesAreNotedOneByOne(String typed) {
+    assertThat(terminal.run("note", "a.json", "--thickness", typed)).as(terminal.err()).isZero();
+
+    assertThat(terminal.out())
+        .containsSubsequence(
+            "dry thickness 112 \u00B5m", "dry thickness 118 \u00B5m", "dry thickness 131 \u00B5m");
   }
 
   @Test

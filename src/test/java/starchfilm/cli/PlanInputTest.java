@@ -58,6 +58,11 @@ class PlanInputTest {
         "--plates    | 4x300x200mm glss  | --plate: \"glss\" given, allowed glass, polypropylene,"
             + " acrylic, ptfe, silicone, laminate, steel, enamel, aluminium, polyester, baking paper, wood,"
             + " other; did you mean glass?",
+        "--glycerol  | 250g 82%          | --glycerol: \"250g 82%\" given, allowed a mass or a"
+            + " volume, such as 250 g or 200 ml; write the per cent as --purity",
+        "--glycerol  | unknown           | --glycerol: \"unknown\" given, allowed a mass or a"
+            + " volume, such as 250 g or 200 ml; a plan starts from what there is: weigh the jar,"
+            + " or write none",
         "--room      | attic             | --room: \"attic\" given, allowed temperature and humidity,"
             + " such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv, a room of your"
             + " trials, or one of: sunny window sill, window sill, outdoors in summer, cellar, airing"
@@ -69,9 +74,13 @@ class PlanInputTest {
             + " air beside the plates",
         "--feel      | brittle           | --feel: \"brittle\" given, allowed stiff, flexible,"
             + " stretchy; write one of these",
-        "--thickness | 5cm               | dry thickness: 50000 µm given, allowed 10 to 1000 µm; cast"
+        "--thickness | 5cm               | --thickness: 50000 µm given, allowed 10 to 1000 µm; cast"
             + " starch film is never outside this",
-        "--scale     | 0g                | step of the balance: 0 g given, allowed more than 0 to"
+        "--strength  | 500MPa            | --strength: 500 MPa given, allowed 0 to 200 MPa; cast"
+            + " starch film is never outside this",
+        "--stretch   | 900%              | --stretch: 900 % given, allowed 0 to 300 %; cast"
+            + " starch film is never outside this",
+        "--scale     | 0g                | --scale: 0 g given, allowed more than 0 to"
             + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",
         "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
             + " 80 % is a usual choice",

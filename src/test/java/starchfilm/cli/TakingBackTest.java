@@ -55,6 +55,8 @@ class TakingBackTest {
     assertThat(terminal.run("note", "blend.json", "--at", "10:00")).isEqualTo(2);
     assertThat(terminal.err()).contains("--at: given without anything to note");
     assertThat(terminal.run("note", "blend.json", "--caption", "a crack")).isEqualTo(2);
+    assertThat(terminal.run("note", "blend.json", "--thickness", ";")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--thickness: given without anything to note");
 
     assertThat(Files.readString(file)).isEqualTo(TRIAL);
   }

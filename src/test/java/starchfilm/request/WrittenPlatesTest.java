@@ -89,6 +89,7 @@ class WrittenPlatesTest {
         "30cm glass | round or square? write 30cm round, or 30x30cm for a square",
         "4x granite | write it like one of these",
         "round plate | write it like one of these",
+        "0x200mm | a plate has no side of 0; write both sides, such as 300x200mm",
         "0x30x20cm | 1 to 1000 plates can be poured; check the number",
         "30x20cm glasß | did you mean glass?",
         "30x20cm glss | did you mean glass?",

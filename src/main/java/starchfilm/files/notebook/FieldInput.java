@@ -38,7 +38,7 @@ public final class FieldInput {
     String unit = field.unit();
     return switch (field.kind()) {
       case AMOUNT ->
-          typed.isEmpty() || typed.equalsIgnoreCase(TrialField.UNKNOWN) || typed.equals("?")
+          typed.isEmpty() || isUnknown(typed)
               ? new TextValue(place, TrialField.UNKNOWN)
               : TypedAmount.inUnit(unit, typed).written(unit, place);
       case NUMBER -> new NumberValue(place, TypedAmount.number(unit, typed));
@@ -46,6 +46,11 @@ public final class FieldInput {
       case CHOICE -> new TextValue(place, choice(typed, field));
       default -> new TextValue(place, typed);
     };
+  }
+
+  /** Whether somebody says of an amount that it is unknown. */
+  public static boolean isUnknown(String typed) {
+    return typed.strip().equalsIgnoreCase(TrialField.UNKNOWN) || typed.strip().equals("?");
   }
 
   private static BigDecimal count(String typed, Allowed allowed) {

@@ -93,6 +93,12 @@ public final class NotebookReader {
         continue;
       }
       trial.ifPresent(trials::add);
+      if (findings.isPutAway()) {
+        notices.add(
+            Notice.of(
+                file,
+                "put away: lists, comparisons and learning leave it out until it is fetched back"));
+      }
       findings.faults().stream()
           .sorted(
               Comparator.comparingInt((Fault f) -> f.place().line())

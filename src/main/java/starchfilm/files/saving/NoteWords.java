@@ -2,10 +2,10 @@ package starchfilm.files.saving;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
@@ -29,6 +29,10 @@ import starchfilm.files.saving.NotedLine.NoteKind;
  * @param pouredAt when the trial was poured, if known
  */
 public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
+  /** Between several thicknesses; no number that is grouped by blanks is as thin as a film. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(";|,\\s+|(?<=\\d\\d|[mM])\\s+(?=\\d\\d|0[.,])");
+
   /** How the fields of a pour and of a cook are said back. */
   private static final Map<String, String> SAID_BACK =
       Map.of(
@@ -190,14 +194,15 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   /**
    * Thicknesses of the dry film, measured in several places.
    *
-   * @param typed such as {@code 112; 118; 131}, {@code 0.12 mm} or {@code 112um}; a bare number is
-   *     micrometres, and one below 1, which no film is, millimetres
+   * @param typed such as {@code 112; 118; 131} or {@code 112 118 131}, {@code 0.12 mm} or {@code
+   *     112um}; a bare number is micrometres, and one below 1, which no film is, millimetres
    * @param plate which plate of the pour; empty where none is named
    * @return the notes
    */
   public Note.Several thicknesses(String typed, Optional<Located> plate) {
     return new Note.Several(
-        Arrays.stream(typed.split(";", -1))
+        SEVERAL
+            .splitAsStream(typed)
             .map(String::strip)
             .filter(one -> !one.isEmpty())
             .map(one -> one.matches("0[.,][0-9]+") ? one + " mm" : one)

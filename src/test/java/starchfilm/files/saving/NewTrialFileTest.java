@@ -37,8 +37,7 @@ class NewTrialFileTest {
 
   @Test
   void whereOneCannotBeWrittenNothingIsLeft() {
-    assertThatThrownBy(
-            () -> NewTrialFile.write(List.of(SOUND, FAULTY), Optional.of(log), folder))
+    assertThatThrownBy(() -> NewTrialFile.write(List.of(SOUND, FAULTY), Optional.of(log), folder))
         .isInstanceOf(NotWrittenException.class);
 
     assertThat(folder.toFile().list()).allMatch(name -> name.startsWith("."));
