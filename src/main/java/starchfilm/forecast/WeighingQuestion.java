@@ -1,22 +1,49 @@
 package starchfilm.forecast;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
 /**
  * Something odd about the weighings of a plate.
  *
- * @param words what is odd and what to answer, in sentences
- * @param confirmAt the time, such as {@code 21.5h}, of the weighing that counts once its maker
- *     confirms it; empty where nothing can be confirmed
+ * @param text what is odd and what to answer, in sentences; {@code %s} where a time stands
+ * @param timesS those times (s since the pour)
+ * @param leftOutS the times of the weighings that are left out until their maker confirms the first
  */
-public record WeighingQuestion(String words, String confirmAt) {
+public record WeighingQuestion(String text, List<Double> timesS, List<Double> leftOutS) {
+  private static final double HOUR_S = 3600;
+
   /** One that no confirmation answers. */
   public WeighingQuestion(String words) {
-    this(words, "");
+    this(words.replace("%", "%%"), List.of(), List.of());
+  }
+
+  /** Its words, with times as commands take them: {@code at +21.5h}. */
+  public String words() {
+    return words(timeS -> "at +" + hours(timeS));
+  }
+
+  /** Its words, with times as the reader names them. */
+  public String words(Function<Double, String> time) {
+    return text.formatted(timesS.stream().map(time).toArray());
+  }
+
+  /** The time, such as {@code 21.5h}, of the weighing to confirm; empty where there is none. */
+  public String confirmAt() {
+    return leftOutS.isEmpty() ? "" : hours(leftOutS.get(0));
   }
 
   /** With the command that answers it, for those who use commands. */
   public String withCommand() {
-    return confirmAt.isEmpty()
+    String words = words();
+    return leftOutS.isEmpty()
         ? words
-        : words.substring(0, words.length() - 1) + " (note FILE --confirm " + confirmAt + ").";
+        : words.substring(0, words.length() - 1) + " (note FILE --confirm " + confirmAt() + ").";
+  }
+
+  /** A time since the pour. */
+  public static String hours(double timeS) {
+    return String.format(Locale.ROOT, "%.1fh", timeS / HOUR_S).replace(".0h", "h");
   }
 }

@@ -1,12 +1,12 @@
 package starchfilm.learning;
 
 import static starchfilm.numerics.units.Units.G_PER_KG;
-import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import starchfilm.casting.trial.OddWeighing;
 import starchfilm.forecast.WeighingQuestion;
 import starchfilm.learning.summary.DoubtedReading;
@@ -51,7 +51,11 @@ final class Doubts {
   private static DoubtedReading doubted(
       String file, double timeS, double massKg, String fitting, double countsFor) {
     return new DoubtedReading(
-        file, "weighing at +" + hours(timeS), "a film of " + exactly(massKg), fitting, countsFor);
+        file,
+        "weighing at +" + WeighingQuestion.hours(timeS),
+        "a film of " + exactly(massKg),
+        fitting,
+        countsFor);
   }
 
   /** What is asked before anything is fitted. */
@@ -83,14 +87,18 @@ final class Doubts {
           case GAIN ->
               (moreKg > 0
                       ? """
-                      is %s heavier than the one at +%s, and a film that wet gains nothing: was a \
+                      is %s heavier than the one %%s, and a film that wet gains nothing: was a \
                       lid on, or was it another plate?"""
                       : """
-                      is %s lighter than the later one at +%s: is it a slip of the pen, or was it \
-                      another plate?""")
-                  .formatted(grams(Math.abs(moreKg)), hours(odd.otherS()));
+                      is %s lighter than the later one %%s: was it mistyped, or was it another \
+                      plate?""")
+                  .formatted(grams(Math.abs(moreKg)));
         };
-    return untilConfirmed(what, timeS);
+    return untilConfirmed(
+        what,
+        odd.kind() == OddWeighing.WeighingAnomaly.GAIN
+            ? List.of(timeS, odd.otherS())
+            : List.of(timeS));
   }
 
   /**
@@ -127,14 +135,13 @@ final class Doubts {
     }
     String words =
         """
-        From +%s on every weighing is about %s g %s than those before allow: was paste lost, or was \
-        it another plate or tare? They are left out of the forecast; from there on the loss counts \
-        once you confirm the first of them."""
-            .formatted(
-                hours(readings.get(step).timeS()),
-                Math.round(Math.abs(offKg) * G_PER_KG),
-                offKg < 0 ? "lighter" : "heavier");
-    return new WeighingQuestion(words, hours(readings.get(step).timeS()));
+        From the weighing %%s on all are about %s g %s than those before allow: was paste lost, or \
+        was it another plate or tare? They are left out of the forecast; from there on the loss \
+        counts once you confirm the first of them."""
+            .formatted(Math.round(Math.abs(offKg) * G_PER_KG), offKg < 0 ? "lighter" : "heavier");
+    List<Double> leftOutS =
+        IntStream.range(step, readings.count()).mapToObj(i -> readings.get(i).timeS()).toList();
+    return new WeighingQuestion(words, leftOutS, leftOutS);
   }
 
   /** What is asked of a weighing that does not fit the others. */
@@ -142,21 +149,17 @@ final class Doubts {
     double offKg = fit.residualsKg().getEntry(reading);
     String what =
         offKg < 0
-            ? "is %s lighter than the others allow: was paste lost, or is it a slip of the pen?"
+            ? "is %s lighter than the others allow: was paste lost, or was it mistyped?"
             : "is %s heavier than the others allow: was a lid on, or was it another plate?";
-    return untilConfirmed(what.formatted(grams(Math.abs(offKg))), readings.get(reading).timeS());
+    return untilConfirmed(
+        what.formatted(grams(Math.abs(offKg))), List.of(readings.get(reading).timeS()));
   }
 
-  private static WeighingQuestion untilConfirmed(String what, double timeS) {
+  private static WeighingQuestion untilConfirmed(String what, List<Double> timesS) {
     return new WeighingQuestion(
-        """
-        The weighing at +%s %s It is left out of the forecast; if it is right, confirm it."""
-            .formatted(hours(timeS), what),
-        hours(timeS));
-  }
-
-  private static String hours(double timeS) {
-    return String.format(Locale.ROOT, "%.1fh", timeS / HOUR_S).replace(".0h", "h");
+        "The weighing %s " + what + " It is left out of the forecast; if it is right, confirm it.",
+        timesS,
+        timesS.subList(0, 1));
   }
 
   private static String grams(double kg) {

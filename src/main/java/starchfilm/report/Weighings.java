@@ -23,7 +23,19 @@ public final class Weighings {
    * @param after time since the pour
    * @param grams what the scale showed, without the plate
    */
-  public record Weighed(String when, String after, String grams, String expected, String verdict) {}
+  public record Weighed(String when, String after, String grams, String expected, String verdict) {
+    private Weighed leftOut() {
+      return new Weighed(when, after, grams, expected, "looks wrong, left out");
+    }
+  }
+
+  /**
+   * A question about a plate's weighings.
+   *
+   * @param confirmAt the time of the weighing to confirm, such as {@code 21.5h}; may be empty
+   * @param confirm the button that confirms it
+   */
+  public record DoubtedWeighing(String words, String confirmAt, String confirm) {}
 
   /**
    * Every weighing of a trial.
@@ -41,10 +53,39 @@ public final class Weighings {
     return weighings;
   }
 
+  /**
+   * What is asked of a plate's weighings.
+   *
+   * @param forecast the plate
+   * @return a question each, by the clock
+   */
+  public static List<DoubtedWeighing> asked(TrialForecast forecast) {
+    PourCalendar calendar = PourCalendar.of(forecast.trial());
+    return forecast.weighed().questions().stream()
+        .map(
+            question ->
+                new DoubtedWeighing(
+                    question.words(timeS -> "of " + calendar.toTheMinute(timeS)),
+                    question.confirmAt(),
+                    question.leftOutS().stream()
+                        .limit(1)
+                        .map(
+                            timeS ->
+                                "The weighing of %s is right"
+                                    .formatted(calendar.toTheMinute(timeS)))
+                        .findFirst()
+                        .orElse("")))
+        .toList();
+  }
+
   private static List<Weighed> weighings(Trial plate, TrialForecast forecast, String who) {
     PourCalendar calendar = PourCalendar.of(plate);
     CurveReading reading = CurveReading.atThePour(forecast);
     List<Weighed> weighings = new ArrayList<>();
+    List<Double> leftOutS =
+        plate.seen().eachPlate().shown() == forecast.seen().eachPlate().shown()
+            ? forecast.weighed().questions().stream().flatMap(q -> q.leftOutS().stream()).toList()
+            : List.of();
     double lossesFromKg = 0;
     for (Weighing weighing : plate.seen().weighings()) {
       if (!weighing.tared() && lossesFromKg == 0) {
@@ -53,7 +94,8 @@ public final class Weighings {
             weighing.filmMassKg() - reading.massKg(reading.moistureAt(weighing.timeS()).middle());
       }
       String when = who + calendar.moment(weighing.timeS());
-      weighings.add(weighed(weighing, weighing.tared() ? 0 : lossesFromKg, reading, when));
+      Weighed weighed = weighed(weighing, weighing.tared() ? 0 : lossesFromKg, reading, when);
+      weighings.add(leftOutS.contains(weighing.timeS()) ? weighed.leftOut() : weighed);
     }
     return weighings;
   }

@@ -98,6 +98,7 @@ record TrialPage(PageContext desk) {
     values.put("leftOut", notebook.faults().stream().map(NoteDesk::sentence).toList());
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now()));
+    values.put("isPutAway", !notebook.putAway().isEmpty());
     values.put("plates", trial.plates());
     String first = first(trial, form.text("kind"));
     values.put("first", first);
@@ -140,6 +141,7 @@ record TrialPage(PageContext desk) {
   private Map<String, Object> sheet(Trial trial, long patienceMs) {
     String name = desk.folder().name(trial.file());
     Map<String, Object> values = new HashMap<>();
+    values.put(FILE, name);
     values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
     values.put("restAddress", NotebookFolder.address(FORECAST, name) + "&part=rest");
     values.put("state", "pending");

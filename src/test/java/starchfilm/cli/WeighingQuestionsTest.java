@@ -57,7 +57,7 @@ class WeighingQuestionsTest {
 
     assertThat(dry)
         .containsPattern(
-            "From \\+19h on every weighing is about 4[3-7] g lighter than those before")
+            "From the weighing at \\+19h on all are about 4[3-7] g lighter than those before")
         .contains("was paste lost, or was it another plate or tare?")
         .contains("With 3 weighings of this plate")
         .doesNotContain("The weighing at");
@@ -77,7 +77,9 @@ class WeighingQuestionsTest {
 
     assertThat(Outcome.of(folder, "note", "plate.json", "--confirm", "19h").exit()).isZero();
 
-    assertThat(dry()).contains("With 5 weighings of this plate").doesNotContain("From +19h on");
+    assertThat(dry())
+        .contains("With 5 weighings of this plate")
+        .doesNotContain("From the weighing at +19h");
     assertThat(Outcome.of(folder, "note", "plate.json", "--confirm", "30h").err())
         .contains("no weighing at +30h given, allowed one of +4h, +9h, +14h, +19h, +23h");
   }

@@ -82,13 +82,30 @@ class TrialPageTest {
     Files.writeString(file, text + "]}");
     String page = "/trial/forecast?file=" + DryingTrial.FILE;
 
-    assertThat(site.get(page).body()).contains("The weighing at +10h is right</button>");
+    assertThat(site.get(page).body())
+        .contains("The weighing of Sun 19 Apr, 20:00 is right</button>");
+    assertThat(site.get(page, "HX-Request", "true").body())
+        .contains("name=\"file\" value=\"" + DryingTrial.FILE + "\"");
+    assertThat(site.get(page + "&part=rest", "HX-Request", "true").body())
+        .contains("looks wrong, left out");
     HttpResponse<String> answer =
         site.post("/trial/note", "file", DryingTrial.FILE, "kind", "confirmed", "at", "10h");
 
     assertThat(answer.statusCode()).isEqualTo(303);
     assertThat(Files.readString(file)).contains("670, \"confirmed\": true");
-    assertThat(site.get(page).body()).doesNotContain("The weighing at +10h is right");
+    assertThat(site.get(page).body()).doesNotContain("Sun 19 Apr, 20:00 is right");
+  }
+
+  @Test
+  void saysThatATrialIsPutAwayAndFetchesItBack() throws IOException {
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "put-away");
+
+    assertThat(site.get("/trial?file=" + DryingTrial.FILE).body())
+        .contains("put away: left out of lists")
+        .contains("value=\"fetch-back\"");
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "fetch-back");
+    assertThat(site.get("/trial?file=" + DryingTrial.FILE).body())
+        .doesNotContain("put away: left out");
   }
 
   @Test

@@ -10,7 +10,8 @@ import starchfilm.files.findings.Notice;
  *
  * @param trials the trials that could be read: in order of pour, those not poured yet last, then by
  *     name and file
- * @param putAway the sound trials of its folders that their owner put away, likewise
+ * @param putAway the sound trials that their owner put away, likewise; those that were asked for by
+ *     name are among the trials, too
  * @param jars the jars kept beside them, with what is left
  * @param faults every fault of every file; a file with a fault gives no trial
  * @param notices what the reader should look at though the trial could be read

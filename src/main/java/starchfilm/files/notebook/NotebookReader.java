@@ -88,9 +88,11 @@ public final class NotebookReader {
       TrialReading reading = reader.apply(file);
       Findings findings = reading.findings();
       Optional<Trial> trial = reading.trial();
-      if (findings.isPutAway() && !filesOrFolders.contains(file)) {
+      if (findings.isPutAway()) {
         trial.ifPresent(putAway::add);
-        continue;
+        if (!filesOrFolders.contains(file)) {
+          continue;
+        }
       }
       trial.ifPresent(trials::add);
       if (findings.isPutAway()) {

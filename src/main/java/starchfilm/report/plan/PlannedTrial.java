@@ -47,9 +47,7 @@ public final class PlannedTrial {
     Potful potful = recipe.potfuls().get(0);
     Cook cook = potful.recipe().cook();
     Stream<String> remarks =
-        Stream.of(
-            "Planned by starchfilm and not poured yet: note what you really weigh and pour.",
-            named.remark());
+        Stream.of("Planned by starchfilm: note what you really weigh and pour.", named.remark());
     return LocatedWriter.lines(
         Located.object()
             .with("name", named.trialName())

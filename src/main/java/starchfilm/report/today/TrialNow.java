@@ -2,8 +2,11 @@ package starchfilm.report.today;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -40,22 +43,31 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
 
   private static String ended(Trial trial) {
     PourCalendar calendar = PourCalendar.of(trial);
-    List<String> sentences = new ArrayList<>();
+    Map<String, List<String>> plates = new LinkedHashMap<>();
     trial
         .seen()
         .eachPlate()
         .ends()
         .forEach(
             (plate, end) ->
-                sentences.add(
-                    "%s%s%s."
-                        .formatted(
-                            trial.plates() == 1 ? "" : "Plate " + plate + ": ",
-                            end.givenUp().map(why -> "Given up, " + why).orElse("Off the plate"),
-                            end.atS().isPresent()
+                plates
+                    .computeIfAbsent(
+                        end.givenUp().map(why -> "Given up, " + why).orElse("Off the plate")
+                            + (end.atS().isPresent()
                                 ? ", " + calendar.moment(end.atS().getAsDouble())
-                                : "")));
-    return sentences.size() > MOST_ENDS ? "" : String.join(" ", sentences);
+                                : ""),
+                        what -> new ArrayList<>())
+                    .add(plate.toString()));
+    boolean isOne = plates.size() == 1;
+    return plates.size() > MOST_ENDS
+        ? ""
+        : plates.entrySet().stream()
+            .map(
+                end ->
+                    end.getKey()
+                        + (isOne ? "" : " (plate " + String.join(", ", end.getValue()) + ")")
+                        + ".")
+            .collect(Collectors.joining(" "));
   }
 
   /** How far its plates lie apart; empty for one. */
