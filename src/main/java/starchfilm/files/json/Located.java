@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One JSON value and the place it stands at. */
 public sealed interface Located {
@@ -23,7 +24,8 @@ public sealed interface Located {
    */
   String quoted();
 
-  /** The value as a person would type it, a range as both its ends; empty for what nobody types. */
+  /** The value as a person would type it, a range as both its ends and
+   * a list with semicolons; empty for what nobody types. */
   default String shown() {
     return "";
   }
@@ -240,6 +242,11 @@ public sealed interface Located {
   record ListValue(Place place, List<Located> entries) implements Located {
     public ListValue {
       entries = List.copyOf(entries);
+    }
+
+    @Override
+    public String shown() {
+      return entries.stream().map(Located::shown).collect(Collectors.joining("; "));
     }
 
     @Override
