@@ -7,13 +7,13 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,7 +47,17 @@ public final class NotebookReader {
   public static final Notebook NOTHING =
       new Notebook(List.of(), List.of(), List.of(), List.of(), List.of());
 
-  private NotebookReader() {}
+  private final List<Path> named;
+  private final Map<Path, Path> files = new LinkedHashMap<>();
+  private final Map<Path, Path> jars = new LinkedHashMap<>();
+  private final List<Trial> trials = new ArrayList<>();
+  private final List<Trial> putAway = new ArrayList<>();
+  private final List<Fault> faults = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
+
+  private NotebookReader(List<Path> named) {
+    this.named = named;
+  }
 
   /**
    * Reads files and folders.
@@ -80,68 +90,77 @@ public final class NotebookReader {
    * @return the trials and the faults
    */
   public static Notebook read(List<Path> filesOrFolders, Function<Path, TrialReading> reader) {
-    List<Fault> faults = new ArrayList<>();
-    List<Notice> notices = new ArrayList<>();
-    List<Trial> trials = new ArrayList<>();
-    List<Trial> putAway = new ArrayList<>();
-    for (Path file : files(filesOrFolders, faults, notices)) {
-      TrialReading reading = reader.apply(file);
-      Findings findings = reading.findings();
-      Optional<Trial> trial = reading.trial();
-      if (findings.isPutAway()) {
-        trial.ifPresent(putAway::add);
-        if (!filesOrFolders.contains(file)) {
-          continue;
-        }
-      }
-      trial.ifPresent(trials::add);
-      if (findings.isPutAway()) {
-        notices.add(
-            Notice.of(
-                file,
-                "put away: lists, comparisons and learning leave it out until it is fetched back"));
-      }
-      findings.faults().stream()
-          .sorted(
-              Comparator.comparingInt((Fault f) -> f.place().line())
-                  .thenComparingInt(f -> f.place().column()))
-          .forEach(faults::add);
-      notices.addAll(findings.notices());
-    }
-    trials.sort(ORDER);
-    putAway.sort(ORDER);
+    NotebookReader notebook = new NotebookReader(filesOrFolders);
+    filesOrFolders.forEach(notebook::name);
+    notebook.files.values().forEach(file -> notebook.add(file, reader.apply(file)));
+    notebook.trials.sort(ORDER);
+    notebook.putAway.sort(ORDER);
+    List<JarLevel> levels = notebook.levels();
     return new Notebook(
-        trials, putAway, jars(filesOrFolders, trials, faults, notices), faults, notices);
+        notebook.trials, notebook.putAway, levels, notebook.faults, notebook.notices);
   }
 
-  /** The jars that the trials name, and those of the folders that were named, with their levels. */
-  private static List<JarLevel> jars(
-      List<Path> filesOrFolders, List<Trial> trials, List<Fault> faults, List<Notice> notices) {
-    Map<Path, Path> byRealPath = new LinkedHashMap<>();
-    Consumer<Path> add = file -> byRealPath.putIfAbsent(real(file), file);
-    for (Path named : filesOrFolders) {
-      if (Files.isDirectory(named)) {
-        KeptJar.in(named).forEach(add);
-      } else if (KeptJar.isJar(named) && Files.isRegularFile(named)) {
-        add.accept(named);
+  /** Takes a file, or those of a folder, for reading. */
+  private void name(Path named) {
+    if (Files.isDirectory(named)) {
+      int before = faults.size();
+      List<Path> found = new ArrayList<>();
+      collect(named, MAX_DEPTH, found);
+      found.sort(Comparator.comparing(PlainLine::of));
+      List<Path> kept = KeptJar.in(named);
+      if (found.isEmpty() && kept.isEmpty() && faults.size() == before) {
+        String mend = "name the folder that holds your trials";
+        fault(named, "a folder without trial files", "at least one file *.json", mend);
+      }
+      found.forEach(file -> files.putIfAbsent(real(file), file));
+      kept.forEach(jar -> jars.putIfAbsent(real(jar), jar));
+    } else if (isOwn(named) && Files.exists(named)) {
+      boolean isJar = KeptJar.isJar(named);
+      if (isJar) {
+        jars.putIfAbsent(real(named), named);
+      }
+      String kept = isJar ? "a jar kept by assay" : "what learn keeps";
+      notices.add(Notice.of(named, kept + ", not a trial; skipped"));
+    } else {
+      files.putIfAbsent(real(named), named);
+    }
+  }
+
+  private void add(Path file, TrialReading reading) {
+    Findings findings = reading.findings();
+    if (findings.isPutAway()) {
+      reading.trial().ifPresent(putAway::add);
+      if (!named.contains(file)) {
+        return;
+      }
+      String until = "put away: lists, comparisons and learning leave it out until it is fetched back";
+      notices.add(Notice.of(file, until));
+    }
+    reading.trial().ifPresent(trials::add);
+    findings.faults().stream()
+        .sorted(
+            Comparator.comparingInt((Fault f) -> f.place().line())
+                .thenComparingInt(f -> f.place().column()))
+        .forEach(faults::add);
+    notices.addAll(findings.notices());
+  }
+
+  /** The jars of the folders that were named, and those that the trials name, with their levels. */
+  private List<JarLevel> levels() {
+    for (Trial trial : trials) {
+      String jar = trial.recipe().glycerol().stock().jar();
+      if (!jar.isEmpty()) {
+        Path file = KeptJar.file(trial.file().resolveSibling("").normalize(), jar);
+        jars.putIfAbsent(real(file), file);
       }
     }
-    trials.stream()
-        .filter(trial -> !trial.recipe().glycerol().stock().jar().isEmpty())
-        .map(trial -> KeptJar.file(folder(trial), trial.recipe().glycerol().stock().jar()))
-        .forEach(add);
-    Map<Path, List<Trial>> byFolder = new LinkedHashMap<>();
+    Map<Path, List<Trial>> byFolder = new HashMap<>();
     List<JarLevel> levels = new ArrayList<>();
-    for (Path file : byRealPath.values()) {
+    for (Path file : jars.values()) {
       Findings findings = new Findings(PlainLine.of(file));
-      KeptJar.read(file, findings)
-          .map(
-              jar ->
-                  JarLevel.of(
-                      jar,
-                      byFolder.computeIfAbsent(
-                          file.resolveSibling(""), folder -> besides(folder, trials))))
-          .ifPresent(levels::add);
+      List<Trial> beside =
+          byFolder.computeIfAbsent(file.resolveSibling(""), folder -> besides(folder, trials));
+      KeptJar.read(file, findings).map(jar -> JarLevel.of(jar, beside)).ifPresent(levels::add);
       faults.addAll(findings.faults());
       notices.addAll(findings.notices());
     }
@@ -163,10 +182,6 @@ public final class NotebookReader {
         .map(jar -> JarLevel.of(jar, besides(jarFile.resolveSibling(""), List.of())));
   }
 
-  private static Path folder(Trial trial) {
-    return trial.file().resolveSibling("").normalize();
-  }
-
   /** Every sound trial of a folder: those that were read already, and what else lies there. */
   private static List<Trial> besides(Path folder, List<Trial> read) {
     List<Trial> all = new ArrayList<>(read);
@@ -175,46 +190,12 @@ public final class NotebookReader {
       files
           .filter(NotebookReader::isTrialFile)
           .filter(file -> !known.contains(real(file)))
-          .forEach(file -> new TrialReader().read(file, new Findings("")).ifPresent(all::add));
+          .forEach(file -> fresh(file).trial().ifPresent(all::add));
     } catch (IOException e) {
       // Those that were read are counted; the folder was reported above.
     }
     all.sort(ORDER);
     return all;
-  }
-
-  private static List<Path> files(
-      List<Path> filesOrFolders, List<Fault> faults, List<Notice> notices) {
-    Map<Path, Path> byRealPath = new LinkedHashMap<>();
-    for (Path named : filesOrFolders) {
-      if (Files.isDirectory(named)) {
-        int before = faults.size();
-        List<Path> found = trialFiles(named, faults);
-        if (found.isEmpty() && KeptJar.in(named).isEmpty() && faults.size() == before) {
-          faults.add(
-              wholeFile(
-                  named,
-                  "a folder without trial files",
-                  "at least one file *.json",
-                  "name the folder that holds your trials"));
-        }
-        found.forEach(file -> byRealPath.putIfAbsent(real(file), file));
-      } else if (isOwn(named) && Files.exists(named)) {
-        notices.add(
-            Notice.of(
-                named,
-                KeptJar.isJar(named)
-                    ? "a jar kept by assay, not a trial; skipped"
-                    : "what learn keeps, not a trial; skipped"));
-      } else {
-        byRealPath.putIfAbsent(real(named), named);
-      }
-    }
-    return List.copyOf(byRealPath.values());
-  }
-
-  private static Fault wholeFile(Path file, String given, String allowed, String mend) {
-    return Fault.of(PlainLine.of(file), "", given, allowed, mend);
   }
 
   private static Path real(Path file) {
@@ -225,40 +206,33 @@ public final class NotebookReader {
     }
   }
 
-  private static List<Path> trialFiles(Path folder, List<Fault> faults) {
-    List<Path> files = new ArrayList<>();
-    collect(folder, MAX_DEPTH, files, faults);
-    files.sort(Comparator.comparing(PlainLine::of));
-    return files;
-  }
-
-  private static void collect(Path folder, int depth, List<Path> files, List<Fault> faults) {
+  private void collect(Path folder, int depth, List<Path> found) {
     try (Stream<Path> inside = Files.list(folder)) {
       for (Path one : inside.toList()) {
         if (Files.isDirectory(one, LinkOption.NOFOLLOW_LINKS)) {
           if (depth > 1 && !isHidden(one)) {
-            collect(one, depth - 1, files, faults);
+            collect(one, depth - 1, found);
           }
         } else if (isTrialFile(one)) {
-          files.add(one);
+          found.add(one);
+        } else if (isNamedAsTrial(one) && Files.isSymbolicLink(one) && !Files.exists(one)) {
+          String mend = "plug in the disk it leads to, or delete the link";
+          fault(one, "a link that leads nowhere", "", mend);
         } else if (isNamedAsTrial(one) && !Files.exists(one)) {
-          faults.add(
-              Files.isSymbolicLink(one)
-                  ? wholeFile(
-                      one,
-                      "a link that leads nowhere",
-                      "",
-                      "plug in the disk it leads to, or delete the link")
-                  : notOpened(one));
+          notOpened(one);
         }
       }
     } catch (IOException | UncheckedIOException e) {
-      faults.add(notOpened(folder));
+      notOpened(folder);
     }
   }
 
-  private static Fault notOpened(Path file) {
-    return wholeFile(file, "the system could not open this", "", "check its permissions");
+  private void notOpened(Path file) {
+    fault(file, "the system could not open this", "", "check its permissions");
+  }
+
+  private void fault(Path file, String given, String allowed, String mend) {
+    faults.add(Fault.of(PlainLine.of(file), "", given, allowed, mend));
   }
 
   /**
