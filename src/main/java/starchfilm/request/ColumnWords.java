@@ -1,13 +1,12 @@
 package starchfilm.request;
 
-import java.text.Normalizer;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.Synonyms;
 import starchfilm.files.amount.Unit;
+import starchfilm.files.amount.Wording;
 import starchfilm.files.json.PackedText;
 
 /**
@@ -44,8 +43,6 @@ final class ColumnWords {
   }
 
   private static String plain(String words) {
-    return Normalizer.normalize(words.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-        .replaceAll("[\\p{M}\\s_'\u2019()\\[\\].:-]", "")
-        .replace("\u00DF", "ss");
+    return Wording.plain(words).replaceAll("[\\s_'\u2019()\\[\\].:-]", "").replace("\u00DF", "ss");
   }
 }

@@ -1,6 +1,5 @@
 package starchfilm.files.amount;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -83,9 +82,8 @@ public final class KnownName {
   }
 
   private static String plain(String name) {
-    String small = name.toLowerCase(Locale.ROOT).replaceFirst("\u00f6l$", "oil");
-    return Normalizer.normalize(small, Normalizer.Form.NFD)
-        .replaceAll("[\\s_'\u2019\\p{M}-]", "")
+    return Wording.plain(name.toLowerCase(Locale.ROOT).replaceFirst("\u00f6l$", "oil"))
+        .replaceAll("[\\s_'\u2019-]", "")
         .replaceFirst(
             "^(?:huile|aceite|amidon|almidon|fecule|fecula|acide|acido)(?:de|d)?(?=.)", "")
         .replaceFirst("(?<=.)(?:acid|oil|starch|starke|saure)$", "");

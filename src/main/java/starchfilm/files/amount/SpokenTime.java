@@ -1,6 +1,5 @@
 package starchfilm.files.amount;
 
-import java.text.Normalizer;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -85,8 +84,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
    */
   static Optional<SpokenTime> of(String typed, LocalDateTime now, boolean coming) {
     String plain =
-        Normalizer.normalize(typed.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-            .replaceAll("\\p{M}", "")
+        Wording.plain(typed)
             .replaceFirst("(?<=\\d)t(?=\\d)", " ")
             .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1");
     return new TimeReader(typed, now, coming, new Rest(plain)).read();

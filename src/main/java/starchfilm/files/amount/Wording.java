@@ -1,6 +1,8 @@
 package starchfilm.files.amount;
 
+import java.text.Normalizer;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import starchfilm.files.json.PackedText;
 
@@ -11,6 +13,8 @@ import starchfilm.files.json.PackedText;
  * @param meaning what they stand for
  */
 public record Wording(Pattern words, String meaning) {
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
+
   /**
    * Reads those of a kind from a packed table, which has a line per meaning: its kind, a blank, the
    * meaning, a colon, a blank and the words.
@@ -28,6 +32,13 @@ public record Wording(Pattern words, String meaning) {
         .map(line -> line.substring(kind.length() + 1).split(": ", 2))
         .map(parts -> new Wording(Pattern.compile(String.format(around, parts[1])), parts[0]))
         .toList();
+  }
+
+  /** A text in small letters without accents, as the tables have their words. */
+  public static String plain(String text) {
+    return ACCENTS
+        .matcher(Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD))
+        .replaceAll("");
   }
 
   /** The packed wordings of an amount or a time. */

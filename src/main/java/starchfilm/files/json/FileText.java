@@ -104,12 +104,10 @@ public final class FileText {
   }
 
   private static UnreadableFileException otherEncoding(byte wrong, String before) {
-    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    int column = before.length() - before.lastIndexOf('\n');
     String asLatin1 = new String(new byte[] {wrong}, StandardCharsets.ISO_8859_1);
     String shown = Character.isLetter(asLatin1.charAt(0)) ? " (in Latin-1: " + asLatin1 + ")" : "";
     return new UnreadableFileException(
-        new Located.Place("", line, column),
+        Located.Place.after(before),
         String.format(java.util.Locale.ROOT, "the byte %02X%s", wrong & 0xFF, shown),
         "text in UTF-8",
         "save the file again with the encoding UTF-8");

@@ -24,8 +24,10 @@ public sealed interface Located {
    */
   String quoted();
 
-  /** The value as a person would type it, a range as both its ends and
-   * a list with semicolons; empty for what nobody types. */
+  /**
+   * The value as a person would type it, a range as both its ends and a list with semicolons; empty
+   * for what nobody types.
+   */
   default String shown() {
     return "";
   }
@@ -112,6 +114,12 @@ public sealed interface Located {
     /** A field wherever it stands; with an empty path the whole file. */
     public static Place of(String path) {
       return new Place(path, 0, 0);
+    }
+
+    /** Behind a text. */
+    static Place after(String text) {
+      int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+      return new Place("", line, text.length() - text.lastIndexOf('\n'));
     }
 
     /** A line of a table. */

@@ -29,25 +29,32 @@ final class SyntaxAdvice {
    */
   private record Slip(String given, String mend, Pattern there) {}
 
+  /**
+   * A limit of what is read.
+   *
+   * @param word what the parser calls it
+   */
+  private record ParserLimit(String word, String given, String most) {}
+
+  private static final List<ParserLimit> LIMITS =
+      List.of(
+          new ParserLimit("nesting", "fields nested too deep", LocatedReader.MAX_DEPTH + " levels"),
+          new ParserLimit(
+              "number", "a number that is too long", LocatedReader.MAX_NUMBER_LENGTH + " digits"),
+          new ParserLimit(
+              "name",
+              "a field name that is too long",
+              LocatedReader.MAX_NAME_LENGTH + " characters"),
+          new ParserLimit(
+              "", "a text that is too long", LocatedReader.MAX_TEXT_LENGTH + " characters"));
+
   private SyntaxAdvice() {}
 
   static UnreadableFileException tooMuch(StreamConstraintsException e) {
     String reason = e.getOriginalMessage().toLowerCase(Locale.ROOT);
-    if (reason.contains("nesting depth")) {
-      return tooMuch(e, "fields nested too deep", LocatedReader.MAX_DEPTH + " levels");
-    }
-    if (reason.contains("number")) {
-      return tooMuch(e, "a number that is too long", LocatedReader.MAX_NUMBER_LENGTH + " digits");
-    }
-    boolean isName = reason.contains("name");
-    int most = isName ? LocatedReader.MAX_NAME_LENGTH : LocatedReader.MAX_TEXT_LENGTH;
-    return tooMuch(
-        e, (isName ? "a field name" : "a text") + " that is too long", most + " characters");
-  }
-
-  private static UnreadableFileException tooMuch(
-      StreamConstraintsException e, String given, String most) {
-    return at(e.getLocation(), given, "at most " + most, "shorten it");
+    ParserLimit limit =
+        LIMITS.stream().filter(one -> reason.contains(one.word())).findFirst().orElseThrow();
+    return at(e.getLocation(), limit.given(), "at most " + limit.most(), "shorten it");
   }
 
   static UnreadableFileException notJson(JsonProcessingException e, String text) {
@@ -65,9 +72,7 @@ final class SyntaxAdvice {
     Slip slip =
         SLIPS.stream().filter(s -> s.there().matcher(there).find()).findFirst().orElseThrow();
     String given = slip.given().replace("{0}", wrong).replace("{word}", word(text, offset));
-    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    int column = offset - before.lastIndexOf('\n');
-    return new UnreadableFileException(new Place("", line, column), given, JSON, slip.mend());
+    return new UnreadableFileException(Place.after(before), given, JSON, slip.mend());
   }
 
   private static String word(String text, int offset) {

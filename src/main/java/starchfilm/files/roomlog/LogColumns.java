@@ -65,7 +65,7 @@ record LogColumns(
   static Optional<LogColumns> named(LogRow header) {
     List<String> names =
         header.cells().stream()
-            .map(LogMonths::plain)
+            .map(Wording::plain)
             .map(name -> says("dew", name) ? "" : name)
             .toList();
     IntPredicate isTime = i -> says("time", names.get(i)) && !names.get(i).contains("temp");

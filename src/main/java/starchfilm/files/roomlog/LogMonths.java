@@ -1,17 +1,14 @@
 package starchfilm.files.roomlog;
 
-import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import starchfilm.files.amount.MonthNames;
+import starchfilm.files.amount.Wording;
 
 /** Dates with the month as a word, in English, German, French, Spanish, Italian or Portuguese. */
 final class LogMonths {
-  private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
-
   /** The ways of writing a day, perhaps behind the day of the week, and in front of an hour. */
   private static final List<Pattern> WAYS =
       Stream.of(
@@ -29,7 +26,7 @@ final class LogMonths {
     if (text.chars().noneMatch(Character::isLetter)) {
       return text;
     }
-    String plain = plain(text);
+    String plain = Wording.plain(text);
     return WAYS.stream()
         .map(way -> way.matcher(plain))
         .filter(Matcher::matches)
@@ -41,13 +38,5 @@ final class LogMonths {
   private static String dayFirst(Matcher date) {
     int month = MonthNames.number(date.group("month"));
     return date.group("day") + "." + month + "." + date.group("year") + date.group("hour");
-  }
-
-  /** Small letters without accents. */
-  static String plain(String text) {
-    return ACCENTS
-        .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
-        .replaceAll("")
-        .toLowerCase(Locale.ROOT);
   }
 }
