@@ -1,6 +1,6 @@
 package starchfilm.files.amount;
 
-/** What an amount measures, and how a sentence asks for it. */
+/** The quantity an amount measures, and how a sentence asks for it. */
 public enum Dimension {
   /** A mass, in kg. */
   MASS("a mass", "412 g or 8 oz"),
@@ -36,7 +36,7 @@ public enum Dimension {
   }
 
   /**
-   * What is allowed where it is asked for.
+   * The words for what is allowed where it is asked for.
    *
    * @return such as {@code a mass, such as 412 g or 8 oz}
    */
@@ -56,7 +56,7 @@ public enum Dimension {
   }
 
   /**
-   * What a unit measures.
+   * The dimension of a unit.
    *
    * @param unit a unit of a table or a file, such as {@code g}
    */
@@ -64,7 +64,7 @@ public enum Dimension {
     return Unit.named(unit).dimension();
   }
 
-  /** What it is called. */
+  /** The name of the dimension. */
   String words() {
     return words.replaceFirst(" in .*", "");
   }

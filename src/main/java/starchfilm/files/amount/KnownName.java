@@ -42,7 +42,7 @@ public final class KnownName {
   }
 
   /**
-   * What to write for a name that means nothing here.
+   * The advice for a name that means nothing here.
    *
    * @param typed as typed
    * @param shown the names there are

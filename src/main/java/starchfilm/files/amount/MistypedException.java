@@ -28,7 +28,7 @@ public final class MistypedException extends IllegalArgumentException {
   }
 
   /**
-   * What was typed.
+   * Returns what was typed.
    *
    * @return in quotes, shortened
    */
@@ -37,7 +37,7 @@ public final class MistypedException extends IllegalArgumentException {
   }
 
   /**
-   * What is allowed.
+   * Returns what is allowed.
    *
    * @return in words, with its unit
    */
@@ -46,7 +46,7 @@ public final class MistypedException extends IllegalArgumentException {
   }
 
   /**
-   * What to do.
+   * Returns what to do.
    *
    * @return in words
    */

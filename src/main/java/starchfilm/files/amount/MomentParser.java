@@ -68,7 +68,7 @@ public record MomentParser(Clock clock) {
     }
   }
 
-  /** Whether a file has a date without its time. */
+  /** Returns whether a file has a date without its time. */
   public static boolean isDateAlone(String text) {
     return text.matches("\\d{4}-\\d{2}-\\d{2}");
   }
@@ -161,8 +161,8 @@ public record MomentParser(Clock clock) {
   }
 
   /**
-   * Whether a moment to come is named by its distance, such as {@code 5d after the pour}, from
-   * whenever that counts.
+   * Returns whether a moment to come is named by its distance, such as {@code 5d after the pour},
+   * from whenever that counts.
    *
    * @param text as typed
    * @return false for one that counts from now, such as {@code in 2 days}, or by the clock

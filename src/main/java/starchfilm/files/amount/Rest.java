@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What is left of a typed text while its parts are taken out, one after another. */
+/** The rest of a typed text while its parts are taken out, one after another. */
 public final class Rest {
   private static final List<Wording> NUMBERS = Wording.of("number", "^(?:%s)(?=\\s)");
 
@@ -74,7 +74,7 @@ public final class Rest {
     return digits;
   }
 
-  /** What is left, without blanks around it. */
+  /** The rest, without blanks around it. */
   public String text() {
     return text;
   }

@@ -52,7 +52,7 @@ public record Allowed(
   }
 
   /**
-   * Whether a number is allowed.
+   * Returns whether a number is allowed.
    *
    * @param value the number
    * @return true where it is
@@ -63,7 +63,7 @@ public record Allowed(
   }
 
   /**
-   * Whether a number looks like a fraction where per cent are asked.
+   * Returns whether a number looks like a fraction where per cent are asked.
    *
    * @param value the number
    * @return true where it does

@@ -59,7 +59,7 @@ public record Fault(String file, Place place, String given, String allowed, Stri
         + (place.path().isEmpty() ? "" : PlainLine.of(place.path(), LONGEST) + ": ");
   }
 
-  /** What is wrong and how to fix it, where its place is plain. */
+  /** Returns what is wrong and how to fix it, where its place is plain. */
   public String clause() {
     return given + (allowed.isEmpty() ? "" : " given, allowed " + allowed) + "; " + mend;
   }

@@ -10,7 +10,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
-/** What turns up while one file is read: faults, notices, and what is not recorded. */
+/** The findings of one file that is read: faults, notices, and what is not recorded. */
 public final class Findings {
   private final String file;
   private final List<Fault> faults = new ArrayList<>();
@@ -29,7 +29,7 @@ public final class Findings {
   }
 
   /**
-   * Which file it is about.
+   * The file that the findings are about.
    *
    * @return its name as the user gave it
    */
@@ -38,7 +38,7 @@ public final class Findings {
   }
 
   /**
-   * What is wrong.
+   * The faults.
    *
    * @return the faults, in the order they were found
    */
@@ -47,7 +47,7 @@ public final class Findings {
   }
 
   /**
-   * What is odd.
+   * The notices.
    *
    * @return the notices, in the order they were found
    */
@@ -56,7 +56,7 @@ public final class Findings {
   }
 
   /**
-   * What is assumed because nobody noted it.
+   * The assumptions made because nobody noted a value.
    *
    * @return the gaps, in the order they were found
    */
@@ -74,7 +74,7 @@ public final class Findings {
     besides.add(other);
   }
 
-  /** Whether its owner put the file away. */
+  /** Returns whether its owner put the file away. */
   public boolean isPutAway() {
     return putAway;
   }

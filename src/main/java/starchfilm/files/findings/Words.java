@@ -83,7 +83,7 @@ public final class Words {
   }
 
   /**
-   * How uncertain what is left over is.
+   * Returns how uncertain what is left over is.
    *
    * @param fraction the fraction that is taken away, below 1
    * @return the relative standard uncertainty of the rest, in per cent

@@ -1,5 +1,5 @@
 /**
- * What turns up while a file is read: a {@link starchfilm.files.findings.Fault} is impossible and
+ * The findings of a file that is read: a {@link starchfilm.files.findings.Fault} is impossible and
  * says how to mend it, a {@link starchfilm.files.findings.Notice} is merely odd.
  *
  * <p>Every fault has its place, what is given and what is allowed. Faults are collected and

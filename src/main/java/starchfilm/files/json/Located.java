@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 /** One JSON value and the place it stands at. */
 public sealed interface Located {
   /**
-   * Where the value begins.
+   * The place at which the value begins.
    *
    * @return its place
    */
@@ -32,7 +32,7 @@ public sealed interface Located {
     return "";
   }
 
-  /** What stands at a path; empty where nothing does. */
+  /** The value at a path, likewise; empty where there is none. */
   default String shown(String path) {
     return at(path).map(Located::shown).orElse("");
   }
@@ -42,7 +42,7 @@ public sealed interface Located {
     return List.of(this);
   }
 
-  /** What stands in a field of an object, or as an entry of a list by its number from 0. */
+  /** The value of a field of an object, or the entry of a list by its number from 0. */
   default Optional<Located> get(String name) {
     boolean isNumber = name.length() < 10 && name.chars().allMatch(Character::isDigit);
     return isNumber && !name.isEmpty()
@@ -50,7 +50,7 @@ public sealed interface Located {
         : Optional.empty();
   }
 
-  /** What stands at a path of such names, with dots between them. */
+  /** The value at a path of such names, with dots between them. */
   default Optional<Located> at(String path) {
     Optional<Located> at = Optional.of(this);
     for (String name : path.isEmpty() ? List.<String>of() : List.of(path.split("\\.", -1))) {

@@ -19,16 +19,16 @@ import starchfilm.files.json.Located.Place;
 
 /** Reads JSON text into a tree that knows its lines and columns. */
 public final class LocatedReader {
-  /** How deep objects and lists may be nested. */
+  /** The greatest depth of nested objects and lists. */
   public static final int MAX_DEPTH = 32;
 
-  /** How many characters a number may have. */
+  /** The most characters of a number. */
   public static final int MAX_NUMBER_LENGTH = 40;
 
-  /** How many characters a text may have. */
+  /** The most characters of a text. */
   public static final int MAX_TEXT_LENGTH = 100_000;
 
-  /** How many characters the name of a field may have. */
+  /** The most characters of the name of a field. */
   public static final int MAX_NAME_LENGTH = 200;
 
   /** Reads what we call JSON, within its limits; immutable once built. */

@@ -31,13 +31,13 @@ public final class UnreadableFileException extends Exception {
     this.mend = mend;
   }
 
-  /** Where the fault is. */
+  /** The place of the fault. */
   public Place place() {
     return place;
   }
 
   /**
-   * What was found.
+   * Returns what was found.
    *
    * @return in plain words
    */
@@ -46,7 +46,7 @@ public final class UnreadableFileException extends Exception {
   }
 
   /**
-   * What is allowed.
+   * Returns what is allowed.
    *
    * @return in plain words; empty where that goes without saying
    */
@@ -55,7 +55,7 @@ public final class UnreadableFileException extends Exception {
   }
 
   /**
-   * What to do.
+   * Returns what to do.
    *
    * @return in plain words
    */

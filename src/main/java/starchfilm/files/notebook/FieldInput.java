@@ -11,12 +11,12 @@ import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 
-/** What a person types for a field of a trial file, and how what stands there is shown. */
+/** The text a person types for a field of a trial file, as the file keeps it. */
 public final class FieldInput {
   private FieldInput() {}
 
   /**
-   * What was typed, as the file keeps it.
+   * The value typed, as the file keeps it.
    *
    * @param typed what was typed; of an amount a number, a range such as {@code 5 to 7}, or {@code
    *     unknown}, which an empty field means too
@@ -48,7 +48,7 @@ public final class FieldInput {
     };
   }
 
-  /** Whether somebody says of an amount that it is unknown. */
+  /** Returns whether somebody says of an amount that it is unknown. */
   public static boolean isUnknown(String typed) {
     return typed.strip().equalsIgnoreCase(TrialField.UNKNOWN) || typed.strip().equals("?");
   }

@@ -15,7 +15,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What is left in a kept jar after the trials beside it that took from it.
+ * The content left in a kept jar after the trials beside it that took from it.
  *
  * @param jar the jar
  * @param taken the trials that took from it since it was weighed
@@ -59,7 +59,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   }
 
   /**
-   * What is left.
+   * The mass left.
    *
    * @return kg, with the doubt of the jar and of all that was taken; below 0 where more was taken
    *     than it held
@@ -69,7 +69,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   }
 
   /**
-   * What is left, as a range that holds in 8 cases of 10.
+   * The mass left, as a range that holds in 8 cases of 10.
    *
    * @return kg, nowhere below 0
    */
@@ -86,7 +86,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   }
 
   /**
-   * What is left, and how that is known.
+   * A sentence that tells what is left, and how that is known.
    *
    * @return such as {@code Jar first-batch: 205 g left (200 to 210 g). It held 250 g on 2026-11-27;
    *     3 trials took 45 g.}
@@ -110,7 +110,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   }
 
   /**
-   * What is left, in words.
+   * The mass left, in words.
    *
    * @return such as {@code 205 g (200 to 210 g)}
    */
@@ -137,7 +137,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   }
 
   /**
-   * Whether an amount is more than is left.
+   * Returns whether an amount is more than is left.
    *
    * @param kg what is to be taken (kg)
    * @return a clause that says so; empty where there is enough

@@ -41,7 +41,7 @@ public record KeptJar(
   }
 
   /**
-   * Whether a file is named as a jar's.
+   * Returns whether a file is named as a jar's.
    *
    * @param file a file
    * @return true for such as {@code first-batch.jar.json}
@@ -51,7 +51,7 @@ public record KeptJar(
   }
 
   /**
-   * Whether a jar may have a name.
+   * Returns whether a jar may have a name.
    *
    * @param name the name
    * @return true where a file can be called so everywhere

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import starchfilm.files.notebook.NotebookReader.TrialReading;
 
 /**
- * What was read of trial files without a fault, kept as long as size, time and identity of the file
+ * The readings of trial files without a fault, kept as long as size, time and identity of the file
  * and of each file it names beside it stay the same.
  *
  * <p>Safe to share between threads.

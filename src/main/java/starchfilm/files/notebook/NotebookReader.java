@@ -43,7 +43,7 @@ public final class NotebookReader {
           .thenComparing(Trial::name)
           .thenComparing(t -> PlainLine.of(t.file()));
 
-  /** What a folder without trial files holds. */
+  /** The notebook of a folder without trial files. */
   public static final Notebook NOTHING =
       new Notebook(List.of(), List.of(), List.of(), List.of(), List.of());
 
@@ -70,7 +70,7 @@ public final class NotebookReader {
   }
 
   /**
-   * What was read of a file.
+   * The reading of a file.
    *
    * @param trial the trial, if the file has no fault
    * @param findings what turned up; not to be added to
@@ -133,7 +133,8 @@ public final class NotebookReader {
       if (!named.contains(file)) {
         return;
       }
-      String until = "put away: lists, comparisons and learning leave it out until it is fetched back";
+      String until =
+          "put away: lists, comparisons and learning leave it out until it is fetched back";
       notices.add(Notice.of(file, until));
     }
     reading.trial().ifPresent(trials::add);
@@ -236,7 +237,7 @@ public final class NotebookReader {
   }
 
   /**
-   * Whether a file is one of those that the program keeps beside trials.
+   * Returns whether a file is one of those that the program keeps beside trials.
    *
    * @param file a file
    * @return true for what it learned and for kept jars

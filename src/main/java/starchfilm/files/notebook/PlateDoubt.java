@@ -6,7 +6,7 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Words;
 
 /**
- * Whether a weighing may be of another plate than the one before it: its film gained more than a
+ * The doubt whether a weighing is of the plate weighed before it: its film gained more than a
  * drying film can have.
  */
 public final class PlateDoubt {
@@ -21,7 +21,7 @@ public final class PlateDoubt {
   private PlateDoubt() {}
 
   /**
-   * Whether a weighing is heavier than the same plate can be.
+   * Returns whether a weighing is heavier than the same plate can be.
    *
    * @param before the weighing before it
    * @param next the weighing
@@ -40,7 +40,7 @@ public final class PlateDoubt {
   }
 
   /**
-   * What is odd about it.
+   * Returns what is odd about it.
    *
    * @param before the weighing before it
    * @param next the weighing

@@ -3,7 +3,7 @@ package starchfilm.files.notebook;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What a trial file may say of the air of its room; of several the last one holds. */
+/** An account that a trial file may give of the air of its room; of several the last one holds. */
 public enum RoomAccount {
   /** The same air all the time. */
   AIR("air_C", "rh_pct"),
@@ -38,7 +38,7 @@ public enum RoomAccount {
         .toList();
   }
 
-  /** What stands in the account's field, in its order; none where that is no section. */
+  /** The fields of the account's field, in its order; none where that is no section. */
   public List<TrialField> fields() {
     return List.copyOf(TrialField.TRIAL.field("room").field(key()).fields().values());
   }

@@ -18,7 +18,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
- * What is sound of a trial file some of whose notes are wrong: the trial without those notes. What
+ * The sound part of a trial file some of whose notes are wrong: the trial without those notes. What
  * went into the pot and where it dries must be sound, for everything else rests on it.
  */
 public final class SoundPart {

@@ -61,7 +61,7 @@ public record TrialField(
   /** The whole of a jar's file. */
   public static final TrialField JAR = TrialFieldTable.read("jar-fields.txt");
 
-  /** What may stand in a field. */
+  /** The kind of content a field may have. */
   public enum ValueKind {
     /** Words. */
     WORDS,
@@ -97,7 +97,7 @@ public record TrialField(
   }
 
   /**
-   * Its own name.
+   * The name of the field itself.
    *
    * @return the last part of the path
    */
@@ -115,7 +115,7 @@ public record TrialField(
   }
 
   /**
-   * What may stand in it.
+   * The words for what may stand in the field.
    *
    * @return such as {@code amount, 0 to 100000 g} or {@code list of section}
    */
@@ -148,7 +148,7 @@ public record TrialField(
   }
 
   /**
-   * How it is written.
+   * Returns how it is written.
    *
    * @return its name and the example, as they stand in a file
    */

@@ -108,7 +108,7 @@ public final class TrialReader {
   }
 
   /**
-   * Whether a text is of a trial, whatever is wrong with it: one JSON object with a recipe.
+   * Returns whether a text is of a trial, whatever is wrong with it: one JSON object with a recipe.
    *
    * @param text the text
    * @return false where it is something else or no JSON

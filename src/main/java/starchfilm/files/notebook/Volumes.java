@@ -34,7 +34,7 @@ public final class Volumes {
     return massField.replace("mass_g", "volume_ml");
   }
 
-  /** What was measured in a kitchen jug or spoon, with the doubt of that. */
+  /** A volume measured in a kitchen jug or spoon, with the doubt of that. */
   public static Estimate jug(Estimate measured) {
     double sd = Math.hypot(measured.sd(), JUG_RELATIVE_SD * measured.value());
     return new Estimate(measured.value(), sd);

@@ -16,7 +16,7 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.roomlog.LogTable.LogRow;
 
 /**
- * Which column of a room log holds what.
+ * The columns of a room log by what they hold.
  *
  * @param count how many columns there are
  * @param date date, or date and time

@@ -27,7 +27,7 @@ import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
 
-/** What is cast, as the fields of a trial file. */
+/** The fields of a trial file that say what is cast. */
 public final class CastingFields {
   private static final int DECIMALS = 6;
 
@@ -40,7 +40,7 @@ public final class CastingFields {
   private CastingFields() {}
 
   /**
-   * What went into the pot.
+   * The fields of what went into the pot.
    *
    * @param recipe the recipe
    * @param besideJar whether the file will lie beside the kept jar it takes from
@@ -85,7 +85,7 @@ public final class CastingFields {
   }
 
   /**
-   * Where it dries.
+   * The fields of the place where it dries.
    *
    * @param place the place
    * @param log the log of its room, where that has one

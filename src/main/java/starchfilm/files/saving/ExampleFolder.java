@@ -10,7 +10,7 @@ import starchfilm.files.json.PackedText;
 
 /** A folder of invented trials, packed with the program, to look at what a full one is like. */
 public final class ExampleFolder {
-  /** What it is called in the folder of the trials. */
+  /** The name of the folder among the trials. */
   public static final String NAME = "example";
 
   private static final String PACKED = "/formulations/garden/";
@@ -51,7 +51,7 @@ public final class ExampleFolder {
   }
 
   /**
-   * Whether it lies there, or what is left of it.
+   * Returns whether it lies there, or what is left of it.
    *
    * @param root the folder of the trials
    * @return true where one of its files is as it was packed

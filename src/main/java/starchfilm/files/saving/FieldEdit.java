@@ -24,7 +24,7 @@ public final class FieldEdit {
   private FieldEdit() {}
 
   /**
-   * What stands in each field.
+   * The text in each field.
    *
    * @param text the text of a trial file
    * @return by path, as a person would type it; empty for a field that is not there

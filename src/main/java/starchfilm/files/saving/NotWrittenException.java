@@ -44,7 +44,7 @@ public sealed class NotWrittenException extends Exception permits PlateDoubtExce
   }
 
   /**
-   * What stands in the way.
+   * Returns what stands in the way.
    *
    * @return at least one fault
    */

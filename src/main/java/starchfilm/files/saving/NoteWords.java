@@ -78,7 +78,7 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   }
 
   /**
-   * What was typed for a field, as the file keeps it.
+   * The value typed for a field, as the file keeps it.
    *
    * @param path the field, such as {@code cook.minutes}
    * @param typed what was typed

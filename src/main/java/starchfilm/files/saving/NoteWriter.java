@@ -33,7 +33,7 @@ public final class NoteWriter {
   private NoteWriter() {}
 
   /**
-   * What came of a note.
+   * The outcome of a note.
    *
    * @param trial the trial as it now stands; empty where the file has other faults, from before
    * @param notices what its owner should know of the file

@@ -26,7 +26,10 @@ public record NotedLine(NoteKind kind, int number, Located node) {
   private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
   private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
 
-  /** What a line tells, where its value stands, and how it is said, see {@link LineWords}. */
+  /**
+   * The kind of a line: what it tells, where its value stands, and how it is said, see {@link
+   * LineWords}.
+   */
   public enum NoteKind {
     /** A weighing. */
     WEIGHING(
@@ -88,14 +91,14 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     }
   }
 
-  /** What it is called, such as {@code weighing 2}. */
+  /** The name of the line, such as {@code weighing 2}. */
   public String name() {
     String word = kind.name().toLowerCase(Locale.ROOT);
     return kind == NoteKind.RATING ? word : word + " " + number;
   }
 
   /**
-   * What it says.
+   * The line in words.
    *
    * @return such as {@code weighed 690 g, Fri 27 Nov, 9:08}
    */
@@ -103,7 +106,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     return kind.words(node);
   }
 
-  /** Whether it has a value that can be corrected. */
+  /** Returns whether it has a value that can be corrected. */
   public boolean isCorrectable() {
     return kind != NoteKind.MOVE
         && !(kind == NoteKind.PLATE
@@ -194,7 +197,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     return line;
   }
 
-  /** What stands in the file, to be known again. */
+  /** The text in the file, by which the line is known again. */
   public String seen() {
     return LocatedWriter.line(node);
   }

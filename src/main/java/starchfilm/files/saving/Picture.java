@@ -39,7 +39,7 @@ public enum Picture {
   }
 
   /**
-   * What a page is told a picture is.
+   * The media type a page is told of a picture.
    *
    * @param content its bytes
    * @return its media type; that of a camera's where it is none of these
@@ -93,7 +93,7 @@ public enum Picture {
   }
 
   /**
-   * What speaks against a picture.
+   * The fault of a picture.
    *
    * @param name what it is called in the sentence
    * @return empty where nothing does

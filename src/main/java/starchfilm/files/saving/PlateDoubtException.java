@@ -23,7 +23,7 @@ public final class PlateDoubtException extends NotWrittenException {
   }
 
   /**
-   * What is odd.
+   * Returns what is odd.
    *
    * @return such as {@code a film 30 g heavier than 4 seconds before}
    */

@@ -17,7 +17,7 @@ import starchfilm.files.notebook.Volumes;
  */
 public record PotEntry(String what, String field, String massG) {
   /**
-   * What goes into the pot.
+   * The lines of what goes into the pot.
    *
    * @param text the text of a trial file
    * @return its starches, then glycerol, vinegar, water and salt as far as the file has them
@@ -49,7 +49,7 @@ public record PotEntry(String what, String field, String massG) {
   }
 
   /**
-   * What was really weighed out of it.
+   * The note of what was really weighed out of it.
    *
    * @param grams its mass (g)
    * @return the note

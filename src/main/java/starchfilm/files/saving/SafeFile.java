@@ -45,7 +45,7 @@ public final class SafeFile {
   }
 
   /**
-   * What was written.
+   * The outcome of a write.
    *
    * @param before where the version before is kept; empty where there was none, or nothing changed
    * @param remarks what its owner should know, each a clause about the file

@@ -17,7 +17,7 @@ public final class Undo {
   private Undo() {}
 
   /**
-   * What was taken back.
+   * A change that was taken back.
    *
    * @param lines the lines of the file that went with it, and those that came again, stripped
    * @param version the version the file has now

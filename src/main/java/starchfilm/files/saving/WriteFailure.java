@@ -7,7 +7,7 @@ import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Locale;
 
 /**
- * What the system said when a file could not be written, in words for its owner.
+ * The reason the system gave for not writing a file, in words for its owner.
  *
  * @param given what stands in the way
  * @param mend what was left as it was, and what to do
@@ -19,7 +19,7 @@ public record WriteFailure(String given, String mend) {
           "nothing was changed; check the folder's permissions, or use another" + " folder");
 
   /**
-   * Why a file could not be written.
+   * The reason why a file could not be written.
    *
    * @param e what the system threw
    * @return the reason
