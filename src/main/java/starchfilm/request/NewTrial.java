@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -22,7 +21,6 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
-import starchfilm.files.saving.CastingFields;
 import starchfilm.files.saving.FreshTrial;
 
 /**
@@ -38,6 +36,9 @@ import starchfilm.files.saving.FreshTrial;
  */
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
+
+  /** What a trial that is poured again has in common with the earlier one. */
+  private static final List<String> SECTIONS = List.of("recipe", "cook", "pour", "room", "use");
 
   /**
    * What may be changed by a word.
@@ -79,13 +80,14 @@ public record NewTrial(
                 folder,
                 clock)
             .read();
+    base.ifPresent(earlier -> tellKept(in, earlier.trial(), start));
     read.ifPresent(whole -> requireBeside(in, whole.trial(), folder));
     read.ifPresent(whole -> requireAlone(in, change, whole.trial()));
     return in.finished(
         () ->
             new NewTrial(
                 name,
-                sound(text(in, read.orElseThrow()), folder),
+                sound(LocatedWriter.lines(inOrder(read.orElseThrow().fields())), folder),
                 read.get().trial(),
                 change.map(OneChange::sentence).orElse(""),
                 assumptions(in, read.get().trial())));
@@ -105,6 +107,13 @@ public record NewTrial(
   private static List<String> assumptions(EntryReader in, Trial trial) {
     trial.notRecorded().forEach(gap -> in.assume(gap.words()));
     return in.assumptions();
+  }
+
+  private static void tellKept(EntryReader in, Trial earlier, ObjectValue start) {
+    List<String> kept = start.members().keySet().stream().filter(SECTIONS::contains).toList();
+    in.remark(
+        "What is neither changed nor written here is as in the trial %s: %s."
+            .formatted(earlier.name(), String.join(", ", kept)));
   }
 
   private static String name(TrialQuestion.Base earlier, Optional<OneChange> change) {
@@ -171,19 +180,6 @@ public record NewTrial(
           findings.faults().stream().map(fault -> fault.field() + ": " + fault.clause()).toList());
     }
     return text;
-  }
-
-  private static String text(EntryReader in, TrialQuestion.Base whole) {
-    ObjectValue fields = whole.fields();
-    Casting casting = whole.trial().casting();
-    if (in.hasAnyOf("place")) {
-      Optional<Path> log =
-          casting.room().isLogged()
-              ? in.one(WrittenPlace.ROOM, words -> Path.of(words.strip()))
-              : Optional.empty();
-      fields = fields.with("room", CastingFields.room(casting.place(), log));
-    }
-    return LocatedWriter.lines(inOrder(fields));
   }
 
   /** In the order of the table of fields, whatever was written first. */

@@ -166,7 +166,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                 : WrittenDate.secondsFromNow(in, typed, clock));
   }
 
-  /** The trial, and its fields with what was written in them; plate and room are in the trial. */
+  /** The trial, and its fields with what was written in them. */
   static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
     if (base.isPresent() && isTakenAsItStands(in)) {
       in.requireWhole("so far.film-only", "so far.weighed");

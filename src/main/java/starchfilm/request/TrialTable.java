@@ -15,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import starchfilm.casting.Plate;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
@@ -52,7 +51,6 @@ public final class TrialTable {
   private static final int MOST_ROWS = 1_000;
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
   private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
-  private static final String THICKNESS = "pour.plate.thickness_mm";
   private static final Pattern UNKNOWN = Pattern.compile("(?i)unknown|\\?");
   private static final String KIND = "recipe.starch.kind";
   private static final Map<String, TrialField> KEYS =
@@ -269,8 +267,7 @@ public final class TrialTable {
       if (!WrittenPlates.remark(plates.plate()).isEmpty()) {
         findings.notice(place, WrittenPlates.remark(plates.plate()));
       }
-      return noThickerThanNoted(
-          plates.into(trial, !WrittenPlates.isSizeless(cell), at), trial, plates);
+      return plates.into(trial, !WrittenPlates.isSizeless(cell), at);
     }
     if (column.key().endsWith("mass_g")
         && KEYS.containsKey(Volumes.field(column.key()))
@@ -278,17 +275,6 @@ public final class TrialTable {
       return Quantities.into(trial, path, grams(cell), place);
     }
     return trial.with(path, value(column.field(), cell, place));
-  }
-
-  /**
-   * A cell names a material with a usual thickness, which is assumed of a file and not noted in it.
-   */
-  private static ObjectValue noThickerThanNoted(
-      ObjectValue filled, ObjectValue trial, WrittenPlates plates) {
-    Plate plate = plates.plate();
-    return plate.thicknessM() == plate.material().usualThicknessM()
-        ? filled.without(THICKNESS).with(THICKNESS, trial.at(THICKNESS))
-        : filled;
   }
 
   /** What is given without a unit is weighed in grams. */

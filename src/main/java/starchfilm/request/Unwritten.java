@@ -41,7 +41,10 @@ final class Unwritten {
       case "room.rh_pct" -> in.hasAny(WrittenPlace.ROOM, WrittenPlace.HUMIDITY);
       case "room.air_speed_m_per_s" -> in.hasAny(WrittenPlace.ROOM, WrittenPlace.SPEED);
       default ->
-          field.startsWith("pour.plate.") && !field.endsWith(".tare_g") && in.has("trial.plate");
+          field.startsWith("pour.plate.")
+              && !field.endsWith(".tare_g")
+              && !field.endsWith(".thickness_mm")
+              && in.has("trial.plate");
     };
   }
 }

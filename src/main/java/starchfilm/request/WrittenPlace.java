@@ -38,8 +38,9 @@ import starchfilm.request.WrittenAir.AirSpan;
  *
  * @param place the place, its air from now on
  * @param log the log, where one was named
+ * @param assumed the fields of a trial's room that words for the whole room leave open
  */
-record WrittenPlace(DryingPlace place, Optional<Path> log) {
+record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed) {
   static final String ROOM = "place.room";
   static final String AIR = "place.air";
   static final String HUMIDITY = "place.humidity";
@@ -52,6 +53,15 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   private static final Allowed BENCH =
       TrialField.TRIAL.field("room").field("bench_C").allowed().orElseThrow();
+
+  private static final Map<Dimension, String> FIELDS =
+      Map.of(
+          TEMPERATURE,
+          "room.air_C",
+          SHARE,
+          "room.rh_pct",
+          Dimension.SPEED,
+          "room.air_speed_m_per_s");
 
   /** Humidity where nobody measured (%), as for a trial file; judged. */
   private static final AirSpan UNKNOWN_HUMIDITY = new AirSpan(35, 70, false);
@@ -92,8 +102,22 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
           String name =
               in.one("place.name", String::strip).filter(n -> !n.isEmpty()).orElse(place.name());
           return new WrittenPlace(
-              new DryingPlace(name, place.room(), place.uncertainty(), benchK), log);
+              new DryingPlace(name, place.room(), place.uncertainty(), benchK),
+              log,
+              assumed(in, log));
         });
+  }
+
+  private static List<String> assumed(EntryReader in, Optional<Path> log) {
+    if (!in.has(ROOM) || in.one(ROOM, WrittenPlace::isName, false)) {
+      return List.of();
+    }
+    Map<Dimension, AirSpan> told =
+        log.isPresent() ? Map.of() : in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
+    return FIELDS.keySet().stream()
+        .filter(part -> !told.containsKey(part) && !(part == Dimension.SPEED && in.has(SPEED)))
+        .map(FIELDS::get)
+        .toList();
   }
 
   private static double benchK(String typed) {

@@ -33,8 +33,9 @@ import starchfilm.material.recipe.Composition;
  * water 5 mm deep}, of which the area follows; {@code 2} or {@code baking tray} of the usual size.
  *
  * @param plate one of them, without a rim
+ * @param isThicknessGiven whether its own thickness is written, and not that of its material
  */
-record WrittenPlates(Plate plate, int count) {
+record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
   private static final String ALLOWED =
       "number, sides and material, such as 4x300x200mm glass or 2x 24cm round steel";
 
@@ -169,7 +170,8 @@ record WrittenPlates(Plate plate, int count) {
             size.isShapeless()
                 ? Outline.FREE
                 : round || oval ? Outline.ELLIPSE : Outline.RECTANGLE),
-        count);
+        count,
+        thicknessM > 0);
   }
 
   private static WrittenSize size(String typed, Rest rest, boolean oneSide) {
@@ -248,7 +250,9 @@ record WrittenPlates(Plate plate, int count) {
   static WrittenPlates of(int count, double lengthM, double widthM, String typedMaterial) {
     PlateMaterial made = material(typedMaterial);
     return new WrittenPlates(
-        Plate.across(made, lengthM, widthM, made.usualThicknessM(), Outline.RECTANGLE), count);
+        Plate.across(made, lengthM, widthM, made.usualThicknessM(), Outline.RECTANGLE),
+        count,
+        false);
   }
 
   /** What is no slip of the pen for a known material is another one. */
@@ -284,7 +288,7 @@ record WrittenPlates(Plate plate, int count) {
       return sizes.get(0);
     }
     double areaM2 = sizes.stream().mapToDouble(size -> size.count * size.plate.areaM2()).sum();
-    return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count);
+    return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count, false);
   }
 
   /** What is to be said of several sizes. */
@@ -300,7 +304,7 @@ record WrittenPlates(Plate plate, int count) {
   }
 
   /**
-   * A trial on these plates.
+   * A trial on these plates; a thickness that goes without saying is not noted.
    *
    * @param isSized whether their size is given, too
    * @param at the place of a field that they fill
@@ -316,7 +320,7 @@ record WrittenPlates(Plate plate, int count) {
       Located value = one.getValue().value();
       if (value instanceof TextValue words) {
         on = on.with(path, new TextValue(at.apply(path), words.text()));
-      } else if (isSized) {
+      } else if (isSized && (isThicknessGiven || !one.getKey().equals("thickness_mm"))) {
         on = on.with(path, new NumberValue(at.apply(path), new BigDecimal(value.quoted())));
       }
     }

@@ -36,6 +36,7 @@ import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.Volumes;
+import starchfilm.files.saving.CastingFields;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -68,7 +69,7 @@ final class WrittenTrial {
     this.clock = clock;
   }
 
-  /** The trial, and its fields with what was written in them; plate and room are in the trial. */
+  /** The trial, and its fields with what was written in them. */
   Optional<TrialQuestion.Base> read() {
     Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Optional<JarLevel> jar =
@@ -254,9 +255,14 @@ final class WrittenTrial {
     return "+" + BigDecimal.valueOf(seconds / 60).toPlainString() + "min";
   }
 
-  /** The trial in the room that was written, if any was. */
+  /** The trial in the room that was written, if any was; what is assumed of it is not noted. */
   private Optional<Trial> placed(Trial trial) {
     Casting casting = trial.casting();
+    List<NotRecorded> notRecorded =
+        trial.notRecorded().stream()
+            .filter(gap -> !Unwritten.isWritten(in, gap.field()))
+            .map(gap -> base.isPresent() ? gap : Unwritten.asTyped(in, gap))
+            .toList();
     if (in.hasAnyOf("place")) {
       Optional<WrittenPlace> place =
           WrittenPlace.read(in, Optional.of(casting.place()), folder, clock);
@@ -271,12 +277,12 @@ final class WrittenTrial {
                       WrittenPlace.ROOM,
                       "%s given, allowed %s; %s"
                           .formatted(closed, ClosedHeat.allowed(), ClosedHeat.mend())));
+      Stream<String> open = notRecorded.stream().map(NotRecorded::field);
+      fields =
+          fields
+              .with("room", CastingFields.room(casting.place(), place.get().log()))
+              .without(Stream.concat(place.get().assumed().stream(), open).toArray(String[]::new));
     }
-    List<NotRecorded> notRecorded =
-        trial.notRecorded().stream()
-            .filter(gap -> !Unwritten.isWritten(in, gap.field()))
-            .map(gap -> base.isPresent() ? gap : Unwritten.asTyped(in, gap))
-            .toList();
     return Optional.of(trial.cast(casting, notRecorded));
   }
 

@@ -138,7 +138,23 @@ class NewCommandTest {
     terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; in the Kitchen; called A");
 
     assertThat(Files.readString(folder.resolve("a.json")))
-        .contains("\"name\" : \"Kitchen\"", "\"from\" : 15", "\"to\" : 25");
+        .contains("\"name\" : \"Kitchen\"")
+        .doesNotContain("air_C", "rh_pct", "air_speed_m_per_s");
+  }
+
+  @Test
+  void notesNothingThatIsOnlyAssumed() throws IOException {
+    terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; 24 cm round steel; 20C; called A");
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("thickness of the plate itself", "a still room, 0.1 m/s", "35 to 70 %");
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("steel", "\"air_C\" : 20")
+        .doesNotContain("thickness_mm", "rh_pct", "air_speed_m_per_s");
+
+    terminal.run("new", "--from", "a.json", "--rh", "60%", "--name", "B");
+    assertThat(Files.readString(folder.resolve("b.json")))
+        .contains("\"rh_pct\" : 60")
+        .doesNotContain("air_speed_m_per_s");
   }
 
   /** The same plate by its file and as typed: what a place leaves open goes into the file. */
@@ -345,7 +361,11 @@ class NewCommandTest {
         .as(terminal.err())
         .isEqualTo(ExitCodes.DONE);
 
-    assertThat(terminal.out()).contains("Changed: wet thickness 3 → 2.1 mm.");
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains(
+            "Changed: wet thickness 3 → 2.1 mm.",
+            "What is neither changed nor written here is as in the trial First try: recipe, cook,"
+                + " pour, room.");
     assertThat(Files.readString(folder.resolve("first-try-thinner.json")))
         .contains("\"from\" : \"first-try.json\"", "\"wet_thickness_mm\" : 2.1", "20.0")
         .doesNotContain("poured_at");
