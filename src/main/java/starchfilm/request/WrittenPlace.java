@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -54,19 +55,18 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
   private static final Allowed BENCH =
       TrialField.TRIAL.field("room").field("bench_C").allowed().orElseThrow();
 
-  private static final Map<Dimension, String> FIELDS =
-      Map.of(
-          TEMPERATURE,
-          "room.air_C",
-          SHARE,
-          "room.rh_pct",
-          Dimension.SPEED,
-          "room.air_speed_m_per_s");
+  /** Parts of the air where nobody says them, as for a trial file; humidity and warmth judged. */
+  private static final List<OpenPart> PARTS =
+      List.of(
+          new OpenPart(SHARE, "room.rh_pct", "a humidity of 35 to 70 %"),
+          new OpenPart(TEMPERATURE, "room.air_C", "air of 15 to 25 \u00B0C"),
+          new OpenPart(Dimension.SPEED, "room.air_speed_m_per_s", "a still room, 0.1 m/s"));
 
-  /** Humidity where nobody measured (%), as for a trial file; judged. */
   private static final AirSpan UNKNOWN_HUMIDITY = new AirSpan(35, 70, false);
-
   private static final AirSpan UNKNOWN_AIR = new AirSpan(15, 25, false);
+
+  /** A part of the air, the field of a trial that holds it, and what is taken for it. */
+  private record OpenPart(Dimension part, String field, String taken) {}
 
   /**
    * Reads a place; nothing where there is a mistake in it.
@@ -84,14 +84,31 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
             beside(in, HUMIDITY);
           }
           Optional<Path> log = in.one(ROOM, typed -> file(typed, folder)).flatMap(file -> file);
-          DryingPlace place =
+          Optional<DryingPlace> known =
               log.map(file -> new DryingPlace(logged(in, file), OptionalDouble.empty()))
-                  .or(() -> named(in, folder, clock))
-                  .orElseGet(() -> aired(in, base.filter(same -> !in.has(ROOM)), clock));
-          Optional<AirSpan> speed = in.one(SPEED, WrittenAir::speed);
-          if (speed.isPresent()) {
-            place = blown(place, speed.get());
+                  .or(() -> named(in, folder, clock));
+          Map<Dimension, AirSpan> told = told(in, known.isPresent());
+          List<OpenPart> open =
+              PARTS.stream()
+                  .filter(one -> !told.containsKey(one.part()))
+                  .filter(
+                      one ->
+                          log.isPresent()
+                              ? one.part() == Dimension.SPEED
+                              : known.isEmpty() && (base.isEmpty() || in.has(ROOM)))
+                  .toList();
+          open.forEach(one -> in.assume(one.taken()));
+          if (log.isPresent() && !in.has("so far.poured")) {
+            in.assume("the pour at the first line of the log");
           }
+          DryingPlace place =
+              aired(
+                  in,
+                  known
+                      .or(() -> base.filter(same -> !in.has(ROOM)))
+                      .orElseGet(() -> unknown(clock)),
+                  told,
+                  clock);
           OptionalDouble benchK = in.number("place.bench", WrittenPlace::benchK);
           if (benchK.isEmpty()) {
             benchK =
@@ -104,20 +121,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
           return new WrittenPlace(
               new DryingPlace(name, place.room(), place.uncertainty(), benchK),
               log,
-              assumed(in, log));
+              open.stream().map(OpenPart::field).toList());
         });
-  }
-
-  private static List<String> assumed(EntryReader in, Optional<Path> log) {
-    if (!in.has(ROOM) || in.one(ROOM, WrittenPlace::isName, false)) {
-      return List.of();
-    }
-    Map<Dimension, AirSpan> told =
-        log.isPresent() ? Map.of() : in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
-    return FIELDS.keySet().stream()
-        .filter(part -> !told.containsKey(part) && !(part == Dimension.SPEED && in.has(SPEED)))
-        .map(FIELDS::get)
-        .toList();
   }
 
   private static double benchK(String typed) {
@@ -164,71 +169,61 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
     return place;
   }
 
-  private static Optional<AirSpan> air(EntryReader in) {
-    return in.one(
-        AIR, typed -> WrittenAir.alone(typed, "a temperature, such as 20 C", TEMPERATURE));
-  }
-
-  private static Optional<AirSpan> humidity(EntryReader in) {
-    return in.one(
-        HUMIDITY, typed -> WrittenAir.alone(typed, "a share in per cent, such as 50 %", SHARE));
-  }
-
-  /** The air that is written; what nobody says is that of the base, or assumed without one. */
-  private static DryingPlace aired(EntryReader in, Optional<DryingPlace> base, Clock clock) {
-    Map<Dimension, AirSpan> whole = in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
-    Optional<AirSpan> air = air(in).or(() -> Optional.ofNullable(whole.get(TEMPERATURE)));
-    Optional<AirSpan> humidity = humidity(in).or(() -> Optional.ofNullable(whole.get(SHARE)));
-    Optional<AirSpan> said = Optional.ofNullable(whole.get(Dimension.SPEED));
-    boolean isAired = air.isPresent() || humidity.isPresent();
-    if (said.isPresent()) {
+  /** The parts of the air that are written, each in its unit. */
+  private static Map<Dimension, AirSpan> told(EntryReader in, boolean isKnown) {
+    Map<Dimension, AirSpan> told = new EnumMap<>(Dimension.class);
+    if (!isKnown) {
+      in.one(ROOM, WrittenPlace::whole).ifPresent(told::putAll);
+    }
+    if (told.containsKey(Dimension.SPEED)) {
       beside(in, SPEED);
     }
-    if (in.hasAny(ROOM, AIR, HUMIDITY) && !isAired) {
+    in.one(AIR, typed -> WrittenAir.alone(typed, "a temperature, such as 20 C", TEMPERATURE))
+        .ifPresent(air -> told.put(TEMPERATURE, air));
+    in.one(HUMIDITY, typed -> WrittenAir.alone(typed, "a share in per cent, such as 50 %", SHARE))
+        .ifPresent(humidity -> told.put(SHARE, humidity));
+    if (!isKnown && in.hasAny(ROOM, AIR, HUMIDITY) && told.isEmpty()) {
       throw new NoSuchElementException("air");
     }
-    if (base.isEmpty() && humidity.isEmpty()) {
-      in.assume("a humidity of 35 to 70 %");
-    }
-    if (base.isEmpty() && air.isEmpty()) {
-      in.assume("air of 15 to 25 \u00B0C");
-    }
-    Optional<Room> room = base.map(DryingPlace::room);
-    if (air.isPresent() != humidity.isPresent() && !room.map(Room::isConstant).orElse(true)) {
-      in.refuse(
-          air.isPresent() ? AIR : HUMIDITY,
-          "given over a room whose air changes; write "
-              + in.quoted(air.isPresent() ? HUMIDITY : AIR)
-              + " too");
-    }
-    if (base.isEmpty() && said.isEmpty()) {
-      assumeStill(in);
-    }
-    AirSpan warmth = air.orElseGet(() -> base.map(WrittenPlace::warmth).orElse(UNKNOWN_AIR));
-    AirSpan damp = humidity.orElseGet(() -> base.map(WrittenPlace::damp).orElse(UNKNOWN_HUMIDITY));
-    double speedMPerS =
-        room.map(same -> same.at(0).speedMPerS()).orElse(DryingPlace.STILL_AIR_M_PER_S);
-    DryingPlace place =
-        new DryingPlace(
-            base.map(DryingPlace::name).orElse(DryingPlace.UNNAMED),
-            room.filter(same -> !isAired)
-                .orElseGet(() -> WrittenAir.room(warmth, damp, speedMPerS, clock)),
-            new RoomUncertainty(
-                warmth.sd(),
-                damp.sd() * PERCENT,
-                base.map(same -> same.uncertainty().speedRelativeSd()).orElse(0.0)),
-            OptionalDouble.empty());
-    return said.map(speed -> blown(place, speed)).orElse(place);
+    in.one(SPEED, WrittenAir::speed).ifPresent(speed -> told.put(Dimension.SPEED, speed));
+    return told;
   }
 
-  /** The place with air of another speed, which is known as well as it is written. */
-  private static DryingPlace blown(DryingPlace place, AirSpan speed) {
-    RoomUncertainty unsure = place.uncertainty();
+  private static DryingPlace unknown(Clock clock) {
     return new DryingPlace(
-        place.name(),
-        place.room().withSpeed(speed.middle()),
-        new RoomUncertainty(unsure.temperatureSdK(), unsure.humiditySd(), speed.relativeSd()),
-        place.benchTemperatureK());
+        DryingPlace.UNNAMED,
+        WrittenAir.room(UNKNOWN_AIR, UNKNOWN_HUMIDITY, DryingPlace.STILL_AIR_M_PER_S, clock),
+        new RoomUncertainty(UNKNOWN_AIR.sd(), UNKNOWN_HUMIDITY.sd() * PERCENT, 0),
+        OptionalDouble.empty());
+  }
+
+  /** A place with the air that is written, each part as well known as it is written. */
+  private static DryingPlace aired(
+      EntryReader in, DryingPlace from, Map<Dimension, AirSpan> told, Clock clock) {
+    boolean isWarmthTold = told.containsKey(TEMPERATURE);
+    boolean isDampTold = told.containsKey(SHARE);
+    if (isWarmthTold != isDampTold && !from.room().isConstant()) {
+      in.refuse(
+          isWarmthTold ? AIR : HUMIDITY,
+          "given over a room whose air changes; write "
+              + in.quoted(isWarmthTold ? HUMIDITY : AIR)
+              + " too");
+    }
+    Room room = from.room();
+    RoomUncertainty unsure = from.uncertainty();
+    if (isWarmthTold || isDampTold) {
+      AirSpan warmth = told.getOrDefault(TEMPERATURE, warmth(from));
+      AirSpan damp = told.getOrDefault(SHARE, damp(from));
+      room = WrittenAir.room(warmth, damp, room.at(0).speedMPerS(), clock);
+      unsure = new RoomUncertainty(warmth.sd(), damp.sd() * PERCENT, unsure.speedRelativeSd());
+    }
+    AirSpan speed = told.get(Dimension.SPEED);
+    if (speed != null) {
+      room = room.withSpeed(speed.middle());
+      unsure =
+          new RoomUncertainty(unsure.temperatureSdK(), unsure.humiditySd(), speed.relativeSd());
+    }
+    return new DryingPlace(from.name(), room, unsure, from.benchTemperatureK());
   }
 
   private static AirSpan warmth(DryingPlace place) {
@@ -244,12 +239,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
 
   private static void beside(EntryReader in, String key) {
     in.refuseBeside(key, ROOM, ", which says it too; leave one out");
-  }
-
-  private static void assumeStill(EntryReader in) {
-    if (!in.has(SPEED)) {
-      in.assume("a still room, 0.1 m/s");
-    }
   }
 
   private static Map<Dimension, AirSpan> whole(String typed) {
@@ -276,12 +265,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
     Optional<LoggedRoom> room =
         new RoomLogReader(new Findings(findings.file()))
             .read(file, Optional.empty(), DryingPlace.STILL_AIR_M_PER_S, findings);
-    assumeStill(in);
     findings.faults().stream().map(Fault::sentence).forEach(fault -> in.refuse(ROOM, fault));
     findings.notices().stream().map(Notice::sentence).forEach(in::remark);
-    if (!in.has("so far.poured")) {
-      in.assume("the pour at the first line of the log");
-    }
     return room.orElseThrow();
   }
 }
