@@ -139,8 +139,8 @@ public final class Adviser {
   }
 
   /**
-   * What changed between two trials, what the model says each change does on its own, and whether
-   * what was seen agrees.
+   * Lists what changed between two trials, what the model says each change does on its own, and
+   * whether what was seen agrees.
    *
    * @param before the earlier or other trial
    * @param after the trial that is asked about

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What may be behind a fault; its figures and limits stand in the table of rules. */
+/** A possible cause of a fault; its figures and limits stand in the table of rules. */
 public enum Cause {
   /** Too little glycerol for the air the film is in. */
   TOO_LITTLE_GLYCEROL(PutRight::glycerol),
@@ -56,7 +56,7 @@ public enum Cause {
   PLATE_LETS_GO,
   /** A film that has stood for weeks. */
   AGED,
-  /** How it was stirred, which nobody notes. */
+  /** The stirring, which nobody notes. */
   STIRRING;
 
   private final Optional<Function<FaultContext, Optional<PutRight>>> righting;

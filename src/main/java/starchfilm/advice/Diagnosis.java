@@ -14,7 +14,7 @@ import starchfilm.casting.trial.ObservedFault;
 public record Diagnosis(
     ObservedFault fault, String model, List<Suspicion> suspicions, List<String> notNoted) {
   /**
-   * Whether the notebook tells what may be behind it.
+   * Tells whether the notebook shows what may be behind it.
    *
    * @return true where at least one cause explains part of it
    */

@@ -18,7 +18,7 @@ import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.numerics.figures.Spans;
 
 /**
- * What the model expects of a set-up.
+ * The drying, film and risks that the model expects of a set-up.
  *
  * @param dryThroughS when the thick spot is dry through (s since the pour), 10, 50 and 90 %
  * @param film what the film will be like

@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
 /**
- * What a change is expected to do to one figure.
+ * The expected effect of a change on one figure.
  *
  * @param what the figure, such as "dry through"
  * @param before as it is, with unit and range

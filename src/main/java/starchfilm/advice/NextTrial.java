@@ -8,7 +8,7 @@ import starchfilm.change.Change;
 import starchfilm.film.FilmCaution;
 
 /**
- * What to try next: one or two changes of a trial, and what they are expected to do.
+ * The next trial to pour: one or two changes of a trial, and what they are expected to do.
  *
  * @param adjustments what is turned; one or two
  * @param changes the same with figures, in the same order, each a clause
@@ -44,7 +44,7 @@ public record NextTrial(
   }
 
   /**
-   * What the changes are expected to do to drying, risks and film.
+   * The expected effects of the changes on drying, risks and film.
    *
    * @return the figures that move; empty where the model sees none move
    */
@@ -53,7 +53,7 @@ public record NextTrial(
   }
 
   /**
-   * What the film rules warn of with the changes, and did not warn of before.
+   * The cautions that the film rules give with the changes, and did not give before.
    *
    * @return the new cautions
    */

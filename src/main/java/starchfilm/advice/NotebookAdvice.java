@@ -6,7 +6,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 
 /**
- * What to try next over a whole notebook.
+ * The advice on a whole notebook: what to try next.
  *
  * @param from the trial to go on from
  * @param verdict why, and what to do, in plain sentences

@@ -8,7 +8,7 @@ package starchfilm.advice;
  * @param model what the model says, a sentence; with the change that does most of it
  */
 public record OutcomeDifference(String seen, Agreement agreement, String model) {
-  /** How model and observation stand to each other. */
+  /** The agreement of model and observation. */
   public enum Agreement {
     /** The model says so too. */
     AGREES,

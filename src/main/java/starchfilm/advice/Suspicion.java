@@ -24,7 +24,7 @@ public record Suspicion(Rule rule, double support, String words) {
   }
 
   /**
-   * How well it explains the fault.
+   * Says how well it explains the fault.
    *
    * @return such as "explains it well"
    */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the notebook has to say after one trial.
+ * The advice of the notebook after one trial.
  *
  * @param verdict in one sentence
  * @param diagnoses every fault with what may be behind it, in the order noted

@@ -67,7 +67,7 @@ public enum Change {
   /** A plate that film stays on. */
   A_PLATE_THAT_HOLDS_ON(Thing.PLATE, Other::clingingPlate);
 
-  /** What is changed: never two changes of one thing at once. */
+  /** The thing that is changed: never two changes of one thing at once. */
   public enum Thing {
     /** Thickness of the pour. */
     THICKNESS,
@@ -87,7 +87,7 @@ public enum Change {
     AIR,
     /** The cook. */
     COOK,
-    /** When to peel. */
+    /** The time to peel. */
     TIME,
     /** The plate and the time on it. */
     PLATE
@@ -118,7 +118,7 @@ public enum Change {
     this.castings = castings;
   }
 
-  /** What is changed. */
+  /** The thing that is changed. */
   public Thing thing() {
     return thing;
   }

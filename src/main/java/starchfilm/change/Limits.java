@@ -3,7 +3,7 @@ package starchfilm.change;
 import starchfilm.numerics.units.Units;
 
 /**
- * How far a casting is changed at a kitchen table; common practice or judged, no source, unless
+ * The limits of changing a casting at a kitchen table; common practice or judged, no source, unless
  * said otherwise.
  */
 public final class Limits {

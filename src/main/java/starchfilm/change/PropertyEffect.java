@@ -4,7 +4,7 @@ import java.util.Optional;
 import starchfilm.film.FilmProperty;
 
 /**
- * What more of one ingredient does to one property of the film.
+ * The effect of more of one ingredient on one property of the film.
  *
  * @param property the property
  * @param from middle of the forecast as it is, in the property's unit

@@ -65,9 +65,9 @@ public record Remedies(Optional<Rerun> crack, Optional<Rerun> mould) {
   }
 
   /**
-   * What helps a plate most that will mould before it is dry. A rack takes the film from when it is
-   * peelable; other air is taken as if it had been there from the pour on, which tells more than it
-   * still does for a plate that has stood for days.
+   * Finds the change that helps a plate most that will mould before it is dry. A rack takes the
+   * film from when it is peelable; other air is taken as if it had been there from the pour on,
+   * which tells more than it still does for a plate that has stood for days.
    *
    * @param casting the plate
    * @param now its risks

@@ -5,7 +5,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.material.recipe.Ingredient;
 
 /**
- * What more of one ingredient does to film and drying, all other amounts and the wet thickness
+ * The effect of more of one ingredient on film and drying, all other amounts and the wet thickness
  * kept.
  *
  * @param ingredient the ingredient; vinegar is counted by its acetic acid
@@ -22,7 +22,7 @@ public record Sensitivity(
     double dryThroughBeforeS,
     double dryThroughAfterS,
     List<PropertyEffect> effects) {
-  /** What it does to one property. */
+  /** The effect on one property. */
   public PropertyEffect on(FilmProperty property) {
     return effects.get(property.ordinal());
   }

@@ -14,7 +14,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.ValidRange;
 
 /**
- * How a starch or a blend is cooked: every kind in it must be done.
+ * The cook of a starch or a blend: every kind in it must be done.
  *
  * @param gelatinisesFromK where the first kind begins to gelatinise (K)
  * @param gelatinisedAtK where the last kind has gelatinised (K)

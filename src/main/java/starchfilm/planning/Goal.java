@@ -3,7 +3,7 @@ package starchfilm.planning;
 import java.util.OptionalDouble;
 import starchfilm.film.FilmForecast;
 
-/** What a recipe may be best at. */
+/** An aim that a recipe may be best at. */
 public enum Goal {
   /** Most likely that nothing goes wrong. */
   SAFEST,

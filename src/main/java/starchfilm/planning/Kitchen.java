@@ -10,7 +10,7 @@ import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What the paste is cooked in, weighed on and poured on.
+ * The pot, balance and plates that paste is cooked in, weighed on and poured on.
  *
  * @param potM3 volume of the pot, brim-full (m3)
  * @param scaleStepKg step of the balance's display (kg)

@@ -31,7 +31,7 @@ import starchfilm.numerics.evidence.Source;
  * @param standsUpToM thickest pour that stays on a plate without a rim (m)
  */
 public record Levelling(double viscosityPaS, double levelsFromM, double standsUpToM) {
-  /** Where the rules come from. */
+  /** The sources of the rules. */
   public static final List<Source> SOURCES =
       List.of(
           new Source(

@@ -2,7 +2,7 @@ package starchfilm.planning;
 
 import java.util.OptionalDouble;
 
-/** What keeps a recipe from giving more. */
+/** A limit that keeps a recipe from giving more. */
 public enum Limit {
   /** The glycerol at hand. */
   GLYCEROL,

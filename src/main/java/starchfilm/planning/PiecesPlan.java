@@ -4,8 +4,8 @@ import java.util.Map;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
- * What a number of pieces takes: as many pours on the plates there are as it needs, one after the
- * other, each of the safest recipe.
+ * The pours that a number of pieces takes: as many on the plates there are as it needs, one after
+ * the other, each of the safest recipe.
  *
  * @param request what was asked, supplies as they are at hand
  * @param pieces the pieces
@@ -44,12 +44,12 @@ public record PiecesPlan(
     return Math.max(0, glycerolKg() - request.supplies().glycerolKg());
   }
 
-  /** What is left in the jar afterwards (kg). */
+  /** Glycerol left in the jar afterwards (kg). */
   public double leftKg() {
     return Math.max(0, request.supplies().glycerolKg() - glycerolKg());
   }
 
-  /** How many more such pours the jar holds then. */
+  /** The number of such pours that the jar still holds then. */
   public int morePours() {
     return glycerolEachKg() == 0 ? 0 : (int) Math.floor(leftKg() / glycerolEachKg() + 1e-9);
   }
@@ -66,7 +66,7 @@ public record PiecesPlan(
     return recipe.vinegarKg() * plates / recipe.plates();
   }
 
-  /** What of a starch is to be got beside what is at hand (kg); 0 where there is plenty. */
+  /** Powder of a starch to get beside what is at hand (kg); 0 where there is plenty. */
   public double missingKg(StarchKind kind) {
     double at =
         request.supplies().starches().stream()

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What can be made.
+ * The recipes that can be made.
  *
  * @param request what was asked
  * @param recipes a few recipes that differ, each best at something; empty where nothing fits or

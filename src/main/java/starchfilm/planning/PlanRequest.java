@@ -39,7 +39,7 @@ public record PlanRequest(
     OptionalDouble byS,
     double sure,
     Use use) {
-  /** How sure a plan is of its date where nobody says; ours. */
+  /** The share of likely cases that a plan must be ready in where nobody says; ours. */
   public static final double USUALLY_SURE = 0.8;
 
   /** Checks air of use, date and sureness. */

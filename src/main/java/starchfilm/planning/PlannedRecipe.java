@@ -37,7 +37,7 @@ public record PlannedRecipe(
     Chances chances,
     List<BindingLimit> limits) {
   /**
-   * How likely a recipe is as asked.
+   * The chances that a recipe is as asked.
    *
    * @param byDate share of the likely cases in which the thick spot is ready by the date; empty
    *     without a date

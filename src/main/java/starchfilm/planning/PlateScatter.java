@@ -3,7 +3,7 @@ package starchfilm.planning;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
- * How far plates lie apart that are meant to be the same.
+ * The scatter of plates that are meant to be the same.
  *
  * @param drying each plate's own part of what is uncertain of its drying
  * @param strengthLogSd of the logarithm of tensile strength, as a plate's strips show it

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How plates are shared out over potfuls: as few potfuls as the pot allows, as equal as can be.
+ * The plates of one potful, shared out over as few potfuls as the pot allows, as equal as can be.
  *
  * @param plates plates poured from what is cooked for them; at least 1
  * @param times how often that is cooked

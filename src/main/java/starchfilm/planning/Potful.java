@@ -3,7 +3,7 @@ package starchfilm.planning;
 import starchfilm.material.recipe.Recipe;
 
 /**
- * What goes into the pot at once, rounded to the balance.
+ * One filling of the pot, rounded to the balance.
  *
  * @param plates plates it is poured on
  * @param times how often it is cooked

@@ -3,7 +3,7 @@ package starchfilm.planning;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * How thick a paste may be poured to be ready by a date in a share of the likely cases.
+ * The thickness a paste may be poured at to be ready by a date in a share of the likely cases.
  *
  * @param sure that share, above 0 and below 1
  * @param reach whether there is such a thickness
@@ -14,7 +14,7 @@ import starchfilm.numerics.evidence.Band;
 public record PourThickness(
     double sure, DateReach reach, double wetThicknessM, double pourKg, Band dryThicknessM) {
 
-  /** Whether a date can be met by pouring thinner. */
+  /** The answer to whether a date can be met by pouring thinner. */
   public enum DateReach {
     /** This thickness just meets it. */
     FOUND,

@@ -1,7 +1,7 @@
 package starchfilm.planning;
 
 /**
- * What a recipe gives, in the figures that plans are compared by, before it is rounded to the
+ * The yield of a recipe in the figures that plans are compared by, before it is rounded to the
  * balance.
  *
  * @param plates plates poured

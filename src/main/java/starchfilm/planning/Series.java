@@ -40,7 +40,9 @@ public record Series(
     return groups.stream().mapToDouble(group -> group.recipe().glycerolKg()).sum();
   }
 
-  /** Whether two groups are nearer to each other on this balance than half of what was asked. */
+  /**
+   * Tells whether two groups are nearer to each other on this balance than half of what was asked.
+   */
   public boolean isBlurred() {
     for (int i = 0; i < groups.size(); i++) {
       for (int j = 0; j < i; j++) {

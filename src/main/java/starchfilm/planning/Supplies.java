@@ -11,7 +11,7 @@ import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What is in the cupboard.
+ * The ingredients in the cupboard.
  *
  * @param jar what the jar of glycerol holds
  * @param glycerolKg what is in the jar, water and salt included (kg); 0 for no glycerol

@@ -6,7 +6,7 @@ import starchfilm.film.PasteBody;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * How thick a paste may be poured for a date.
+ * The thicknesses a paste may be poured at for a date.
  *
  * @param request what was asked
  * @param pours one a share of the likely cases, in the order asked

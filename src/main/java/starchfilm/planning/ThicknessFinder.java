@@ -21,7 +21,7 @@ public record ThicknessFinder(ParameterDistribution factors) {
   private static final FilmForecaster FILM = new FilmForecaster();
 
   /**
-   * How thick the paste may be poured.
+   * Finds how thick the paste may be poured.
    *
    * @param request paste, plate, room and date
    * @param shares how sure the date must be, by which shares of the likely cases, each above 0 and

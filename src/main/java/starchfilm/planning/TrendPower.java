@@ -16,7 +16,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * Whether a trend over the groups of a series will show against the scatter of single plates.
+ * The chance that a trend over the groups of a series shows against the scatter of single plates.
  *
  * <p>A straight line is drawn through the logarithm of what is measured, and the slope is tested
  * against none, two-sided at 5 %. Its chance to show is
@@ -42,7 +42,7 @@ public record TrendPower(
     double logSd,
     double chance,
     int platesForEighty) {
-  /** What can be measured of a plate. */
+  /** A figure that can be measured of a plate. */
   public enum MeasuredResponse {
     /** Time until the thick spot is dry through. */
     DRY_THROUGH,
@@ -61,7 +61,7 @@ public record TrendPower(
     }
   }
 
-  /** Where the reckoning comes from. */
+  /** The source of the calculation. */
   public static final Source SOURCE =
       new Source(
           "power of the t test of a slope: Draper and Smith 1998, Applied Regression Analysis, 3rd"

@@ -33,7 +33,7 @@ public enum Varied {
     this.most = most;
   }
 
-  /** What it is, a noun. */
+  /** Its name, a noun. */
   public String words() {
     return words;
   }
@@ -73,7 +73,7 @@ public enum Varied {
     return this == COOK ? steps.heldFor(value * MINUTE_S) : steps;
   }
 
-  /** What a recipe has of it once it is rounded to the balance, in its unit. */
+  /** The value in a recipe once that is rounded to the balance, in its unit. */
   public double of(Recipe recipe, Casting casting) {
     return switch (this) {
       case GLYCEROL -> 100 * casting.composition().glycerolPerDryStarch();

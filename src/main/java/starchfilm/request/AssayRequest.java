@@ -20,7 +20,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What is in this jar?
+ * The question of what is in a jar.
  *
  * @param massKg what it holds (kg); of a jar with a record, the record has it too
  * @param record how it was recovered, if that was written down
@@ -163,7 +163,7 @@ public record AssayRequest(
   }
 
   /**
-   * What is in the jar.
+   * Answers what is in the jar.
    *
    * @return the assay
    * @throws RefusedRequestException where there can be no such jar

@@ -3,7 +3,7 @@ package starchfilm.request;
 import java.util.List;
 import starchfilm.request.Field.FieldSection;
 
-/** What somebody wrote at one door: a command line or a form. */
+/** The words that somebody wrote at one door: a command line or a form. */
 public interface Entries {
   /**
    * The words written for a field; numbers of a form have their unit.

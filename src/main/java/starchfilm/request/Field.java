@@ -55,7 +55,7 @@ public record Field(
     parts = List.copyOf(parts);
   }
 
-  /** What the help says of it; what can be named there is looked up when it is asked for. */
+  /** The help on it; what can be named there is looked up when it is asked for. */
   @Override
   public String help() {
     if (help.contains("{places}")) {

@@ -7,8 +7,8 @@ import starchfilm.casting.Setting;
 import starchfilm.files.json.Located.ObjectValue;
 
 /**
- * What can be moved about a recipe before it is poured, in the reader's unit. Travel and usual
- * ranges are common practice, no source.
+ * A figure of a recipe that can be moved before it is poured, in the reader's unit. Travel and
+ * usual ranges are common practice, no source.
  */
 public enum Handle {
   /** Wet thickness, averaged over the plate. */
@@ -66,7 +66,7 @@ public enum Handle {
     return step;
   }
 
-  /** What people usually choose. */
+  /** The range that people usually choose. */
   public Travel usual() {
     return usual;
   }
@@ -77,7 +77,9 @@ public enum Handle {
     return new Travel(Math.min(ends.least(), now), Math.max(ends.most(), now));
   }
 
-  /** Whether there is something to move: glycerol to begin with, and air that stays the same. */
+  /**
+   * Tells whether there is something to move: glycerol to begin with, and air that stays the same.
+   */
   public boolean isFree(Casting casting) {
     return setting.isFree(casting)
         && (this != PLASTICISER || casting.composition().glycerolPerDryStarch() > 0);

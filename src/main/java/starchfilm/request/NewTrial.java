@@ -41,7 +41,7 @@ public record NewTrial(
   private static final List<String> SECTIONS = List.of("recipe", "cook", "pour", "room", "use");
 
   /**
-   * What may be changed by a word.
+   * Lists the changes that a word may name.
    *
    * @return such as {@code thinner}
    */

@@ -25,13 +25,13 @@ public record NoteQuestion(String kind, Field field, String words) {
     return question.replace("{faults}", faults);
   }
 
-  /** Whether an empty answer is one. */
+  /** Tells whether an empty answer is one. */
   public boolean isOptional() {
     return words.endsWith("]");
   }
 
   /**
-   * What is known of a kind before anything is asked.
+   * Lists what is known of a kind before anything is asked.
    *
    * @param kind the kind of note
    * @return the words of each field; whoever notes a pour poured

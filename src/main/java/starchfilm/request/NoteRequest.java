@@ -10,14 +10,14 @@ import starchfilm.files.saving.Note;
 import starchfilm.request.Field.FieldSection;
 
 /**
- * What somebody notes of a trial: as options, in a form, or answered one by one.
+ * The notes that somebody makes of a trial: as options, in a form, or answered one by one.
  *
  * @param notes the notes, in the order in which they are written
  * @param pouredAt when it was poured, by these notes or else by its file
  * @param keepsPlace whether a picture keeps what says where it was taken
  */
 public record NoteRequest(List<Note> notes, Optional<LocalDateTime> pouredAt, boolean keepsPlace) {
-  /** What may be noted, as a command shows it. */
+  /** The fields that may be noted, as a command shows them. */
   public static final List<FieldSection> SECTIONS =
       Field.sections("note", "strip", "went wrong", "pot");
 
@@ -57,7 +57,7 @@ public record NoteRequest(List<Note> notes, Optional<LocalDateTime> pouredAt, bo
   }
 
   /**
-   * What a form asks for first.
+   * Finds the field that a form asks for first.
    *
    * @param kind the kind of note the form is of
    * @return empty where there is no such form

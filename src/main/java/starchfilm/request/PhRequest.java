@@ -14,7 +14,7 @@ import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * How much of a dilute acid or lye takes a volume from one pH to another?
+ * The question of how much dilute acid or lye takes a volume from one pH to another.
  *
  * @param bath what is adjusted
  * @param target the pH wanted
@@ -89,7 +89,7 @@ public record PhRequest(
   }
 
   /**
-   * Whether soap was counted.
+   * Tells whether soap was counted.
    *
    * @return false where none was named
    */
@@ -98,7 +98,7 @@ public record PhRequest(
   }
 
   /**
-   * How much it takes.
+   * Answers how much it takes.
    *
    * @return the step
    * @throws RefusedRequestException where the reagent cannot go there

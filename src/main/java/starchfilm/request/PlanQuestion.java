@@ -27,7 +27,7 @@ import starchfilm.planning.Supplies;
 import starchfilm.planning.Wish;
 
 /**
- * What can be made of what is at hand?
+ * The question of what can be made of what is at hand.
  *
  * @param request what the planner is asked
  * @param jar the kept jar it takes from, where one was named
@@ -96,7 +96,7 @@ public record PlanQuestion(
   }
 
   /**
-   * Whether trials in a folder can take from its jar by name.
+   * Tells whether trials in a folder can take from its jar by name.
    *
    * @param there the folder
    * @return false without a kept jar, or where that lies in another folder

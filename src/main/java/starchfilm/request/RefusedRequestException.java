@@ -3,7 +3,10 @@ package starchfilm.request;
 import java.util.List;
 import java.util.function.Supplier;
 
-/** What was written cannot be meant; a sentence for each mistake, in the words of the door. */
+/**
+ * Thrown where what was written cannot be meant, with a sentence for each mistake in the words of
+ * the door.
+ */
 public final class RefusedRequestException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -26,7 +29,7 @@ public final class RefusedRequestException extends RuntimeException {
   }
 
   /**
-   * What is wrong and how to fix it.
+   * The sentences that say what is wrong and how to fix it.
    *
    * @return at least one sentence
    */

@@ -15,7 +15,7 @@ import starchfilm.planning.ThicknessFinder;
 import starchfilm.planning.ThicknessRequest;
 
 /**
- * How thick may this be poured to be dry by then?
+ * The question of how thick a paste may be poured to be dry by a date.
  *
  * @param trial the trial; how thick it is poured is not used
  * @param request what is asked of its casting

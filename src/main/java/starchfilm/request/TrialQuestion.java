@@ -110,7 +110,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   /**
-   * Whether anything is written of the trial itself.
+   * Tells whether anything is written of the trial itself.
    *
    * @param entries what was written
    * @return false where a file is taken as it stands, weighings apart

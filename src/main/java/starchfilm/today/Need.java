@@ -1,6 +1,6 @@
 package starchfilm.today;
 
-/** What a plate needs, the most urgent first. */
+/** The need of a plate, the most urgent first. */
 public enum Need {
   /** Mould may show before it is dry, and soon. */
   MOULDS_SOON,

@@ -25,8 +25,8 @@ import starchfilm.learning.ModelMiss;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * What a scale under one plate shows from the pour until the film is at rest, worked out once and
- * asked at any moment.
+ * The masses that a scale under one plate shows from the pour until the film is at rest, worked out
+ * once and asked at any moment.
  *
  * <p>To first order in the independent parts z of what is uncertain: a mass m and the logarithm of
  * the dry-through time t move by h and g a standard deviation of each part, so that m is known to

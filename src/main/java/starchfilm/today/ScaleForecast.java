@@ -5,8 +5,8 @@ import starchfilm.drying.Milestone;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * What a scale under one plate shows at a moment, and what one more look at it would tell; see
- * {@link ScaleCourse}.
+ * The mass that a scale under one plate shows at a moment, and what one more look at it would tell;
+ * see {@link ScaleCourse}.
  *
  * @param nowKg film on the plate now (kg); no lighter than it may be at rest
  * @param laterKg the film when a milestone of the plate comes (kg), in the middle case

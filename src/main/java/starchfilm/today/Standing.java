@@ -18,7 +18,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * How one plate, or some plates of one pour that nobody distinguished, stand at a moment.
+ * The state at a moment of one plate, or of some plates of one pour that nobody distinguished.
  *
  * @param forecast the trial as the plate shows it
  * @param plates the numbers of the plates
@@ -82,12 +82,15 @@ public record Standing(
         forecast, plates, trial.plates(), empty, nowS, course.at(nowS), course.relief());
   }
 
-  /** When its thick spot is dry through (s since the pour). */
+  /** The time at which its thick spot is dry through (s since the pour). */
   public Band readyS() {
     return forecast.drying().dryThroughS();
   }
 
-  /** When the plate is dry through (s since the pour), as forecast without its own weighings. */
+  /**
+   * The time at which the plate is dry through (s since the pour), as forecast without its own
+   * weighings.
+   */
   public Band readyAtThePourS() {
     return forecast.dryingAtThePour().dryThroughS();
   }
@@ -106,7 +109,7 @@ public record Standing(
         .reduce((earlier, later) -> later);
   }
 
-  /** Whether the last weighing shows no more than the plate weighs when it is dry through. */
+  /** Tells whether the last weighing shows no more than the plate weighs when it is dry through. */
   public boolean isDryByTheScale() {
     return last()
         .filter(Weighing::tared)
@@ -116,7 +119,7 @@ public record Standing(
         .isPresent();
   }
 
-  /** What it needs. */
+  /** Finds what the plate needs. */
   public Need need() {
     Band ready = readyS();
     double mouldS = mouldFromS();
@@ -143,7 +146,10 @@ public record Standing(
     return nowS >= ready.low() ? Need.LOOK : Need.WAIT;
   }
 
-  /** When mould may first show (s since the pour); infinite where that is not to be expected. */
+  /**
+   * The time at which mould may first show (s since the pour); infinite where that is not to be
+   * expected.
+   */
   public double mouldFromS() {
     return forecast.risks().mould().expectedFromS();
   }
@@ -158,7 +164,7 @@ public record Standing(
     return Math.max(lookFromS(), byDay(mayBeReadyUntilS(), WakingHours::atOrBefore));
   }
 
-  /** Whether it may be ready in a night, so that the look waits or comes sooner. */
+  /** Tells whether it may be ready in a night, so that the look waits or comes sooner. */
   public boolean looksAroundNight() {
     return lookFromS() != mayBeReadyFromS() || lookUntilS() != mayBeReadyUntilS();
   }

@@ -13,7 +13,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 
 /**
- * What needs its maker at a moment.
+ * The plates that need their maker at a moment.
  *
  * @param now the moment, by the clock on the wall
  * @param standings the plates that are drying, the most urgent first

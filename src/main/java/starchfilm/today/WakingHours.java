@@ -3,7 +3,10 @@ package starchfilm.today;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 
-/** When somebody looks at plates: not in the night, which is judged to be from 22:00 to 7:00. */
+/**
+ * The hours in which somebody looks at plates: not the night, which is judged to be from 22:00 to
+ * 7:00.
+ */
 public final class WakingHours {
   private static final LocalTime FIRST = LocalTime.of(7, 0);
   private static final LocalTime LAST = LocalTime.of(22, 0);
