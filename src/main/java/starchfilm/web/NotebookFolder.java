@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
@@ -28,7 +27,6 @@ import starchfilm.web.http.HttpError;
  * @param readings what was read of its files
  */
 record NotebookFolder(Path root, KeptReadings readings) {
-  private static final String ENDING = ".json";
   private static final int LONGEST_NAME = 300;
 
   /** Fixes where the folder is, whatever the working directory becomes. */
@@ -66,7 +64,7 @@ record NotebookFolder(Path root, KeptReadings readings) {
   Path trialFile(String name) {
     requireThere();
     Path file = inside(name);
-    if (!isTrialFile(file) || !Files.isRegularFile(file)) {
+    if (!NotebookReader.isNamedAsTrial(file) || !Files.isRegularFile(file)) {
       throw HttpError.notFound(
           "There is no trial file of this name in this folder any more. The page"
               + " Trials lists those that exist.");
@@ -153,16 +151,11 @@ record NotebookFolder(Path root, KeptReadings readings) {
 
   private boolean isEmpty() {
     try (Stream<Path> files = Files.walk(root, 8)) {
-      return files.noneMatch(file -> isTrialFile(file) || KeptJar.isJar(file));
+      return files.noneMatch(file -> NotebookReader.isNamedAsTrial(file) || KeptJar.isJar(file));
     } catch (IOException | java.io.UncheckedIOException e) {
       // The reader says what it cannot open.
       return false;
     }
-  }
-
-  private static boolean isTrialFile(Path file) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(ENDING) && !name.startsWith(".") && !NotebookReader.isOwn(file);
   }
 
   private boolean leavesByLink(Path file) {

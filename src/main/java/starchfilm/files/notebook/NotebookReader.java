@@ -251,7 +251,8 @@ public final class NotebookReader {
     return isNamedAsTrial(file) && Files.isRegularFile(file);
   }
 
-  private static boolean isNamedAsTrial(Path file) {
+  /** Returns whether a file is named as a trial's, whether it exists or not. */
+  public static boolean isNamedAsTrial(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     return name.endsWith(".json") && !isOwn(file) && !isHidden(file);
   }

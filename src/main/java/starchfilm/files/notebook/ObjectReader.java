@@ -89,16 +89,6 @@ final class ObjectReader {
     return object.get(key).map(Located::place).orElse(object.place());
   }
 
-  /** The place of a field of an object in this one; its path names the field even if missing. */
-  Place placeOf(String outer, String inner) {
-    return object
-        .get(outer)
-        .filter(ObjectValue.class::isInstance)
-        .map(ObjectValue.class::cast)
-        .map(in -> in.get(inner).map(Located::place).orElse(in.place().at(inner)))
-        .orElse(placeOf(outer));
-  }
-
   /** Tells that a field, or the object without it, is wrong. */
   void fault(String key, String given, String allowed, String mend) {
     findings.fault(placeOf(key), given, allowed, mend);

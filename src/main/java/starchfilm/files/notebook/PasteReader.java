@@ -5,6 +5,8 @@ import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import java.util.Optional;
 import starchfilm.casting.DryingLimits;
 import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.Place;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
@@ -75,6 +77,8 @@ final class PasteReader {
 
   private static void fault(
       ObjectReader trial, String key, String given, String allowed, String mend) {
-    trial.findings().fault(trial.placeOf("recipe", key), given, allowed, mend);
+    ObjectReader recipe = trial.sectionOrEmpty("recipe");
+    Place place = recipe.value(key).map(Located::place).orElse(recipe.place().at(key));
+    trial.findings().fault(place, given, allowed, mend);
   }
 }

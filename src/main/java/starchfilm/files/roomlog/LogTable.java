@@ -97,12 +97,14 @@ public record LogTable(char separator, List<LogRow> rows) {
   }
 
   /**
-   * Joins numbers that decimal commas tore apart in a table separated by commas.
+   * The cells of a row; numbers that decimal commas tore apart in a table separated by commas are
+   * joined.
    *
    * @return the cells, the last two joined each from two, if that gives the right number
    */
-  static List<String> withDecimalCommas(List<String> cells, int columns) {
-    if (cells.size() != columns + 2 || columns < 3) {
+  List<String> cells(LogRow row, int columns) {
+    List<String> cells = row.cells();
+    if (separator != ',' || cells.size() != columns + 2 || columns < 3) {
       return cells;
     }
     int first = columns - 2;

@@ -95,12 +95,9 @@ public record RoomLogReader(Findings log) {
     List<LogReading> readings = new ArrayList<>();
     List<UnreadableFileException> broken = new ArrayList<>();
     for (LogRow row : body.rows()) {
-      List<String> cells =
-          table.separator() == ','
-              ? LogTable.withDecimalCommas(row.cells(), columns.count())
-              : row.cells();
       try {
-        reading(row.line(), cells, columns, clock).ifPresent(readings::add);
+        reading(row.line(), table.cells(row, columns.count()), columns, clock)
+            .ifPresent(readings::add);
       } catch (UnreadableFileException e) {
         broken.add(e);
       }

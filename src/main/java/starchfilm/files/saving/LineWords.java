@@ -20,7 +20,7 @@ import starchfilm.files.json.Located.TextValue;
  * field of it does not stand in the line.
  */
 final class LineWords {
-  private static final Pattern PART = Pattern.compile("\\[([^]]*)]|\\{(!?)(\\w*)}");
+  private static final Pattern PART = Pattern.compile("\\[([^]]*)]|\\{(!?)([\\w.]*)}");
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
 
@@ -54,7 +54,7 @@ final class LineWords {
     if (field.isEmpty()) {
       return Optional.of(shown(line));
     }
-    Optional<String> there = line.get(field).map(LineWords::shown);
+    Optional<String> there = line.at(field).map(LineWords::shown);
     return mustBeFalse ? there.filter("false"::equals).map(no -> "") : there;
   }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
@@ -33,21 +32,12 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   private static final Pattern SEVERAL =
       Pattern.compile(";|,\\s+|(?<=\\d\\d|[mM])\\s+(?=\\d\\d|0[.,])");
 
-  /** How the fields of a pour and of a cook are said back. */
-  private static final Map<String, String> SAID_BACK =
-      Map.of(
-          "poured_at",
-          "%s",
-          "pour.poured_g",
-          "%s g on one plate",
-          "pour.plate.tare_g",
-          "plate %s g",
-          "cook.minutes",
-          "%s min",
-          "cook.top_C",
-          "up to %s \u00B0C",
-          "cook.water_lost_g",
-          "lost %s g");
+  /** How the fields of a pour and of a cook are said back, see {@link LineWords}. */
+  private static final String POUR =
+      "pour: [{poured_at}, ][{pour.poured_g} g on one plate, ][plate {pour.plate.tare_g} g, ]";
+
+  private static final String COOK =
+      "cook: [{cook.minutes} min, ][up to {cook.top_C} \u00B0C, ][lost {cook.water_lost_g} g, ]";
 
   /**
    * A moment as the file keeps it.
@@ -103,24 +93,19 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   }
 
   /**
-   * Fields of the pour or the cook.
+   * Fields of the pour or the cook, or the rating.
    *
    * @param values what they hold, by their paths
    * @return the note
    */
   public static Note put(Map<String, Located> values) {
-    String words =
-        values.entrySet().stream()
-            .map(one -> said(one.getKey()).replace("%s", LineWords.shown(one.getValue())))
-            .collect(Collectors.joining(", "));
-    String first = values.isEmpty() ? "" : values.keySet().iterator().next();
-    String of = first.startsWith("cook.") ? "cook: " : "pour: ";
-    return new Note.Edit(
-        (SAID_BACK.containsKey(first) ? of : "") + words, text -> with(text, values));
-  }
-
-  private static String said(String path) {
-    return SAID_BACK.getOrDefault(path, path + " %s");
+    ObjectValue fields = Located.object();
+    for (Map.Entry<String, Located> one : values.entrySet()) {
+      fields = fields.with(one.getKey(), one.getValue());
+    }
+    String wording = fields.get("cook").isPresent() ? COOK : POUR;
+    String words = LineWords.of(fields, "rating {rating}", wording).replaceFirst(", $", "");
+    return new Note.Edit(words, text -> with(text, values));
   }
 
   private static String with(String text, Map<String, Located> values)
