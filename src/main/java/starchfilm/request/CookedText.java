@@ -2,6 +2,7 @@ package starchfilm.request;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -87,7 +88,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   /** A day in figures, which may be meant in two ways. */
   private static final Pattern DATE =
-      Pattern.compile("[0-9]{1,2}/[0-9]{1,2}(?:/[0-9]{2,4})?(?: [0-9:]+)?");
+      Pattern.compile("(?:.* )?[0-9]{1,2}/[0-9]{1,2}(?:/[0-9]{2,4})?(?: [0-9:]+)?");
 
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
@@ -110,10 +111,6 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return new WrittenPart(
           Pattern.compile(row.get(1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
           List.of(row.get(0).split(", ", -1)));
-    }
-
-    boolean isOf(String part) {
-      return pattern.matcher(part).matches();
     }
 
     /** What such a part says; nothing where it is none. */
@@ -159,6 +156,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       try {
         List<Said> said = said(part, moments);
         said.forEach(one -> put(fields, parts, one, part));
+        if (said.isEmpty() && DATE.matcher(part).matches()) {
+          moments.noonOf(POURED_WORD.matcher(part).replaceAll(""));
+        }
         if (!part.isEmpty()) {
           (said.isEmpty() ? strange : understood).add(part);
         }
@@ -213,28 +213,37 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   /** What a part says, which may be several parts without a comma between; nothing if unknown. */
   private static List<Said> said(String part, MomentParser moments) {
     List<Said> whole = alone(part, moments);
-    if (part.length() > LONGEST_PART
-        || (!whole.isEmpty() && whole.stream().allMatch(said -> isReadable(said, moments)))) {
+    if (part.length() > LONGEST_PART || isReadable(whole, moments)) {
       return whole;
     }
-    for (int end = part.lastIndexOf(' '); end > 0; end = part.lastIndexOf(' ', end - 1)) {
-      List<Said> first = alone(part.substring(0, end), moments);
-      if (!first.isEmpty() && first.stream().allMatch(said -> isReadable(said, moments))) {
-        List<Said> rest = said(part.substring(end + 1), moments);
-        return rest.isEmpty() ? whole : concat(first, rest);
+    List<String> words = List.of(part.split(" ", -1));
+    // What the words say from each on to the end, the longest first part before shorter ones.
+    List<List<Said>> from = new ArrayList<>(Collections.nCopies(words.size() + 1, List.of()));
+    for (int start = words.size() - 1; start >= 0; start--) {
+      for (int end = words.size(); end > start && from.get(start).isEmpty(); end--) {
+        List<Said> first = alone(String.join(" ", words.subList(start, end)), moments);
+        if (isReadable(first, moments)) {
+          from.set(start, end == words.size() ? first : both(first, from.get(end)));
+        }
       }
     }
-    return whole;
+    return from.get(0).isEmpty() ? whole : from.get(0);
   }
 
-  /** Whether a time or air is no more than that; a part of them may hold any words behind. */
-  private static boolean isReadable(Said said, MomentParser moments) {
-    return switch (said.field()) {
-      case POURED_AT -> isTime(said.words(), moments);
-      case WrittenPlace.ROOM ->
-          !Character.isDigit(said.words().charAt(0)) || WrittenAir.isAir(said.words());
-      default -> true;
-    };
+  /** Whether it is no more than a time, air or plates; the words for one may hold any others. */
+  private static boolean isReadable(List<Said> part, MomentParser moments) {
+    return !part.isEmpty()
+        && part.stream()
+            .allMatch(
+                said ->
+                    switch (said.field()) {
+                      case POURED_AT -> isTime(said.words(), moments);
+                      case WrittenPlace.ROOM ->
+                          !Character.isDigit(said.words().charAt(0))
+                              || WrittenAir.isAir(said.words());
+                      case "trial.plate" -> WrittenPlates.isReadable(said.words());
+                      default -> true;
+                    });
   }
 
   private static boolean isTime(String words, MomentParser moments) {
@@ -245,22 +254,17 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     }
   }
 
-  private static List<Said> concat(List<Said> one, List<Said> other) {
-    return Stream.concat(one.stream(), other.stream()).toList();
-  }
-
   /** Of parts that stand together, all are understood or none. */
   private static List<Said> both(List<Said> one, List<Said> other) {
-    return one.isEmpty() || other.isEmpty() ? List.of() : concat(one, other);
+    return one.isEmpty() || other.isEmpty()
+        ? List.of()
+        : Stream.concat(one.stream(), other.stream()).toList();
   }
 
   /** What one part says, such as a time in any words that a note takes, too. */
   private static List<Said> alone(String part, MomentParser moments) {
     List<Said> said = said(part);
     String time = POURED_WORD.matcher(part).replaceAll("");
-    if (said.isEmpty() && DATE.matcher(time).matches()) {
-      moments.noonOf(time);
-    }
     return said.isEmpty() && isTime(time, moments) ? List.of(new Said(POURED_AT, time)) : said;
   }
 
@@ -313,7 +317,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   /** Whether it says how much was poured, how thick or when. */
   private static boolean isPour(String what) {
-    return POURED.stream().anyMatch(form -> form.isOf(what));
+    return POURED.stream().anyMatch(form -> !form.said(what).isEmpty());
   }
 
   private static boolean isIngredient(String low) {

@@ -123,6 +123,16 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
         || (!COUNT.matcher(text).replaceFirst("").isBlank() && isSizeless(typed));
   }
 
+  /** Whether a text is of plates and nothing else, such as how deep they are filled. */
+  static boolean isReadable(String typed) {
+    try {
+      parse(typed);
+      return !typed.matches(".* (?:deep|wet|high)") || WATER.matcher(plain(typed)).find();
+    } catch (MistypedException strange) {
+      return false;
+    }
+  }
+
   /** Whether only a number, a material or both are given of plates. */
   static boolean isSizeless(String typed) {
     Matcher told = COUNT_AND_WORDS.matcher(plain(typed));

@@ -81,6 +81,11 @@ class NewCommandTest {
             "\"wet_thickness_mm\" : 3",
             "\"mass_g\" : 6",
             "\"mass_g\" : 360");
+
+    terminal.run("new", "20 g potato, 360 g water; 2 glass plates 30x20 cm 3 mm deep; called B");
+    assertThat(Files.readString(folder.resolve("b.json")))
+        .as(terminal.err())
+        .contains("\"plates\" : 2", "\"wet_thickness_mm\" : 3");
   }
 
   @Test
@@ -103,6 +108,7 @@ class NewCommandTest {
         "5 g glycerol | \"5 g glycerol\" given beside \"6 g glycerol\", which says the same thing",
         "1 cup of water | \"1 cup of water\" given beside \"360 g water\", which says the same thing",
         "3/4/2026 | this could be 3 Apr or 4 Mar; write the month as a word",
+        "1/2 ?? | \"1/2 ??\" not understood",
         "poured 3/4/2026 18:30 | this could be 3 Apr or 4 Mar; write the month as a word"
       })
   void saysWhyAPartOfALineCannotBeMeant(String part, String why) {
