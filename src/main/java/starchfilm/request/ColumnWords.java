@@ -43,6 +43,6 @@ final class ColumnWords {
   }
 
   private static String plain(String words) {
-    return Wording.plain(words).replaceAll("[\\s_'\u2019()\\[\\].:-]", "").replace("\u00DF", "ss");
+    return Wording.plain(words).replaceAll("[\\s_'\u2019()\\[\\].:-]", "");
   }
 }

@@ -30,12 +30,13 @@ class NewFromTableTest {
     Files.writeString(
         folder.resolve("old.csv"),
         "name;starch;water;poured\nA;potato 20 g;360;hier 18h30\nB;potato 20 g;360;27 Nov 2025 6pm\n"
-            + "C;potato 20 g;360;27/11/2025\n");
+            + "C;potato 20 g;360;27/11/2025\nK\u00FCche, gro\u00DF;potato 20 g;360;\n");
 
     assertThat(terminal.run("new", "--from", "old.csv")).as(terminal.err()).isZero();
     assertThat(Files.readString(folder.resolve("a.json"))).contains("2026-04-19T18:30");
     assertThat(Files.readString(folder.resolve("b.json"))).contains("2025-11-27T18:00");
     assertThat(Files.readString(folder.resolve("c.json"))).contains("2025-11-27T12:00");
+    assertThat(folder.resolve("kuche-gross.json")).exists();
   }
 
   @Test

@@ -34,11 +34,10 @@ public record Wording(Pattern words, String meaning) {
         .toList();
   }
 
-  /** A text in small letters without accents, as the tables have their words. */
+  /** A text in small letters without accents, \u00DF as ss, as the tables have their words. */
   public static String plain(String text) {
-    return ACCENTS
-        .matcher(Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD))
-        .replaceAll("");
+    String small = text.toLowerCase(Locale.ROOT).replace("\u00DF", "ss");
+    return ACCENTS.matcher(Normalizer.normalize(small, Normalizer.Form.NFD)).replaceAll("");
   }
 
   /** The packed wordings of an amount or a time. */

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.Locale;
+import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
@@ -117,7 +117,7 @@ public record TrialFileText(Path file, String text, String version) {
 
   private static String base(String name) {
     String plain =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        Wording.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
     String base = plain.isEmpty() ? "trial" : plain;
     // The name of the file in which the program keeps what it learned.
     String free = base.equals("workshop") ? "workshop-trial" : base;
