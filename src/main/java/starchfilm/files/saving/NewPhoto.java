@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import starchfilm.files.findings.Fault;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialReader;
@@ -47,10 +46,7 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
   public WrittenNote keep(List<Chosen> pictures, Optional<String> caption, OptionalInt plate)
       throws NotWrittenException {
     for (Chosen picture : pictures) {
-      Optional<Fault> fault = Picture.fault(picture.name(), picture.content());
-      if (fault.isPresent()) {
-        throw new NotWrittenException(fault.get());
-      }
+      Picture.refuseUnlessShown(picture.name(), picture.content());
     }
     ObjectValue said =
         Located.object()

@@ -24,6 +24,7 @@ public enum Picture {
   private static final long MAX_BYTES = 30_000_000;
 
   private static final int HEAD_BYTES = 16;
+  private static final String SHOWN = "JPEG, PNG or GIF";
 
   private final String head;
   private final String ending;
@@ -77,10 +78,7 @@ public enum Picture {
       throw refused(name, "there is no such picture", "", "check its name and folder");
     }
     try (InputStream in = Files.newInputStream(file.get())) {
-      Optional<Fault> fault = fault(name, Files.size(file.get()), in.readNBytes(HEAD_BYTES));
-      if (fault.isPresent()) {
-        throw new NotWrittenException(fault.get());
-      }
+      refuseUnlessShown(name, Files.size(file.get()), in.readNBytes(HEAD_BYTES));
       return file.get();
     } catch (IOException e) {
       throw refused(name, "a picture that may not be read", "", "check its permissions");
@@ -93,35 +91,24 @@ public enum Picture {
   }
 
   /**
-   * The fault of a picture.
+   * Refuses what no page can show.
    *
    * @param name what it is called in the sentence
-   * @return empty where nothing does
    */
-  static Optional<Fault> fault(String name, byte[] content) {
-    return fault(name, content.length, content);
+  static void refuseUnlessShown(String name, byte[] content) throws NotWrittenException {
+    refuseUnlessShown(name, content.length, content);
   }
 
-  private static Optional<Fault> fault(String name, long bytes, byte[] content) {
+  private static void refuseUnlessShown(String name, long bytes, byte[] content)
+      throws NotWrittenException {
     if (bytes > MAX_BYTES) {
-      return Optional.of(
-          Fault.of(
-              name,
-              "",
-              "a picture of " + Math.round(bytes / 1e6) + " MB",
-              "at most " + MAX_BYTES / 1_000_000 + " MB",
-              "save it smaller"));
+      String given = "a picture of " + Math.round(bytes / 1e6) + " MB";
+      throw refused(name, given, "at most " + MAX_BYTES / 1_000_000 + " MB", "save it smaller");
     }
-    if (of(content).isPresent()) {
-      return Optional.empty();
+    if (of(content).isEmpty()) {
+      throw head(content).startsWith("ftyp", 4)
+          ? refused(name, "a photo or film in a format of phones", SHOWN, "export it as JPEG")
+          : refused(name, "a file that is no picture", SHOWN, "name the picture itself");
     }
-    boolean ofTelephone = head(content).startsWith("ftyp", 4);
-    return Optional.of(
-        Fault.of(
-            name,
-            "",
-            ofTelephone ? "a photo or film in a format of phones" : "a file that is no picture",
-            "JPEG, PNG or GIF",
-            ofTelephone ? "export it as JPEG" : "name the picture itself"));
   }
 }

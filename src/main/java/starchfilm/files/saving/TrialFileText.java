@@ -116,8 +116,7 @@ public record TrialFileText(Path file, String text, String version) {
   }
 
   private static String base(String name) {
-    String plain =
-        Wording.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+    String plain = Wording.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
     String base = plain.isEmpty() ? "trial" : plain;
     // The name of the file in which the program keeps what it learned.
     String free = base.equals("workshop") ? "workshop-trial" : base;
