@@ -26,11 +26,10 @@ import net.coobird.thumbnailator.util.exif.Orientation;
  * <p>The picture is turned the way the camera held it, scaled and encoded anew, so that nothing
  * else of the file (place, time, camera) goes with it.
  *
- * @param dataUri the picture; empty where it could not be read
+ * @param jpeg the picture; empty where it could not be read
  * @param words what is shown with it: the file's name, or why there is no picture
  */
-public record PhotoFrame(String dataUri, String words) {
-  private static final String DATA = "data:image/jpeg;base64,";
+public record PhotoFrame(Optional<byte[]> jpeg, String words) {
   private static final long MAX_BYTES = 60_000_000;
   private static final long MAX_PIXELS = 120_000_000;
   private static final int LONG_SIDE = 720;
@@ -49,7 +48,7 @@ public record PhotoFrame(String dataUri, String words) {
         return missing(name, "is larger than " + MAX_BYTES / 1_000_000 + " MB");
       }
       return read(file)
-          .map(jpeg -> new PhotoFrame(DATA + Base64.getEncoder().encodeToString(jpeg), name))
+          .map(jpeg -> new PhotoFrame(Optional.of(jpeg), name))
           .orElseGet(
               () ->
                   missing(
@@ -62,15 +61,15 @@ public record PhotoFrame(String dataUri, String words) {
     }
   }
 
-  /** The picture itself; empty where it could not be read. */
-  public Optional<byte[]> jpeg() {
-    return dataUri.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Base64.getDecoder().decode(dataUri.substring(DATA.length())));
+  /** The picture as a page carries it; empty where it could not be read. */
+  public String dataUri() {
+    return jpeg
+        .map(bytes -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes))
+        .orElse("");
   }
 
   private static PhotoFrame missing(String name, String why) {
-    return new PhotoFrame("", name + " " + why + ".");
+    return new PhotoFrame(Optional.empty(), name + " " + why + ".");
   }
 
   private static Optional<byte[]> read(Path file) throws IOException {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,13 +81,13 @@ class PhotoFrameTest {
     assertThat(PhotoFrame.of(text))
         .isEqualTo(
             new PhotoFrame(
-                "",
+                Optional.empty(),
                 "notes.jpg cannot be read as a picture (a phone's own format?), or has"
                     + " too many pixels; save it as JPEG."));
     assertThat(PhotoFrame.of(cut).dataUri()).isEmpty();
     assertThat(PhotoFrame.of(folder.resolve("gone.jpg")))
         .isEqualTo(
-            new PhotoFrame("", "gone.jpg is damaged, or its permissions do not allow reading it."));
+            new PhotoFrame(Optional.empty(), "gone.jpg is damaged, or its permissions do not allow reading it."));
   }
 
   private static BufferedImage picture(int width, int height) {
