@@ -58,7 +58,7 @@ public record DryingSheet(
     Headline.takenIn(forecast).ifPresent(lines::add);
     forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
     lines.add("");
-    lines.add(trial.casting().place().name() + ": " + RoomWords.air(trial.casting().room()));
+    lines.add(RoomWords.place(trial.casting().place()));
     lines.add(
         "%s on %s; %s."
             .formatted(

@@ -28,6 +28,7 @@ import starchfilm.report.today.PlateNow;
 import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.RoomWords;
 import starchfilm.request.NewTrial;
 import starchfilm.today.Today;
 import starchfilm.web.http.Fields;
@@ -106,7 +107,7 @@ record TrialPage(PageContext desk) {
     values.put("changes", NewTrial.changes());
     values.put("lines", NoteDesk.lines(file));
     values.put("photos", photos(trial));
-    values.put("room", TrialNow.room(trial));
+    values.put("room", RoomWords.place(trial.casting().place()));
     values.put("wanted", TrialNow.wanted(trial));
     values.put("potLines", NoteDesk.potLines(file));
     values.put(

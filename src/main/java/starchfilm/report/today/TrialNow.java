@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.RoomWords;
 
 /**
  * One trial as it stands now: a part for each of its plates that somebody distinguished.
@@ -84,18 +82,6 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
     double mean = Arrays.stream(readyS).average().orElseThrow();
     return "Its plates are dry through after %s in the mean, and %s apart."
         .formatted(Spans.of(mean), Spans.of(readyS[readyS.length - 1] - readyS[0]));
-  }
-
-  /**
-   * Where a trial dries.
-   *
-   * @param trial the trial
-   * @return its room and the air there
-   */
-  public static String room(Trial trial) {
-    DryingPlace place = trial.casting().place();
-    String air = RoomWords.air(place.room());
-    return place.name().isBlank() ? air : place.name() + ": " + air;
   }
 
   /**

@@ -2,6 +2,7 @@ package starchfilm.report.words;
 
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.Room.AirRange;
 import starchfilm.material.air.AirState;
@@ -10,6 +11,16 @@ import starchfilm.numerics.figures.Figures;
 /** A room's air in a few words. */
 public final class RoomWords {
   private RoomWords() {}
+
+  /**
+   * A place to dry at.
+   *
+   * @param place the place
+   * @return its name, if it has one, and the air there
+   */
+  public static String place(DryingPlace place) {
+    return place.name().isBlank() ? air(place.room()) : place.name() + ": " + air(place.room());
+  }
 
   /**
    * Its air.
