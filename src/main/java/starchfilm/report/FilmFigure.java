@@ -149,12 +149,14 @@ public enum FilmFigure {
   }
 
   /**
-   * Its range with its unit.
+   * The figure with its range and unit.
    *
-   * @return the range, or a clause that begins "not stated:"
+   * @return such as {@code 6.1 MPa (2.6–14)}, or a clause that begins {@code not stated:}
    */
-  String band(FilmForecast forecast) {
-    return PlainWords.unlessWithheld(forecast, property, unit);
+  public String band(FilmForecast forecast) {
+    return withheld(forecast)
+        .map(why -> "not stated: " + why)
+        .orElseGet(() -> unit.band(of(forecast)));
   }
 
   /**

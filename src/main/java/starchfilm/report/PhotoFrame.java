@@ -63,8 +63,7 @@ public record PhotoFrame(Optional<byte[]> jpeg, String words) {
 
   /** The picture as a page carries it; empty where it could not be read. */
   public String dataUri() {
-    return jpeg
-        .map(bytes -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes))
+    return jpeg.map(bytes -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes))
         .orElse("");
   }
 

@@ -87,7 +87,9 @@ class PhotoFrameTest {
     assertThat(PhotoFrame.of(cut).dataUri()).isEmpty();
     assertThat(PhotoFrame.of(folder.resolve("gone.jpg")))
         .isEqualTo(
-            new PhotoFrame(Optional.empty(), "gone.jpg is damaged, or its permissions do not allow reading it."));
+            new PhotoFrame(
+                Optional.empty(),
+                "gone.jpg is damaged, or its permissions do not allow reading it."));
   }
 
   private static BufferedImage picture(int width, int height) {

@@ -83,7 +83,7 @@ final class PiecesText {
         .put("glycerol_left_g", needed.leftKg())
         .put("more_pours", needed.morePours());
     TrialRows.put(table.row("recipe", each.title()), needed.recipe());
-    return table;
+    return table.tell("what_it_takes", of(needed));
   }
 
   private static String together(PiecesPlan plan) {

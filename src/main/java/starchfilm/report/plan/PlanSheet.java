@@ -70,34 +70,32 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
 
   @Override
   public AnswerTable table() {
-    List<String> assumed = question.assumptions();
-    if (plan.series().isPresent()) {
-      return SeriesText.table(plan.series().get())
-          .assuming(assumed)
-          .tell("whether_it_shows", SeriesText.shows(plan.series().get()))
-          .cautioning(cautions());
-    }
-    List<NamedRecipe> recipes = recipes();
-    if (plan.pieces().isPresent()) {
-      return PiecesText.table(plan.pieces().get(), recipes.get(0))
-          .assuming(assumed)
-          .cautioning(cautions())
-          .tell("what_it_takes", PiecesText.of(plan.pieces().get()));
-    }
+    return plan.series()
+        .map(SeriesText::table)
+        .or(() -> plan.pieces().map(pieces -> PiecesText.table(pieces, recipes().get(0))))
+        .orElseGet(this::recipeTable)
+        .assuming(question.assumptions())
+        .cautioning(cautions());
+  }
+
+  private AnswerTable recipeTable() {
     AnswerTable table = new AnswerTable("plan");
-    recipes.forEach(named -> TrialRows.put(table.row("recipe", named.title()), named.recipe()));
-    return table
-        .assuming(assumed)
-        .cautioning(cautions())
-        .tell("nothing_fits", recipes.isEmpty() ? nothingFits() : List.of());
+    recipes().forEach(named -> TrialRows.put(table.row("recipe", named.title()), named.recipe()));
+    return table.tell("nothing_fits", recipes().isEmpty() ? nothingFits() : List.of());
   }
 
   @Override
   public List<String> lines() {
-    List<String> assumed = question.assumptions();
-    if (plan.series().isPresent()) {
-      return SeriesText.of(plan.series().get(), assumed);
+    List<String> lines =
+        new ArrayList<>(plan.series().map(SeriesText::of).orElseGet(this::recipeLines));
+    lines.addAll(question.assumptions());
+    if (!recipes().isEmpty()) {
+      cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     }
+    return lines;
+  }
+
+  private List<String> recipeLines() {
     List<String> lines =
         new ArrayList<>(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
     List<RecipeSheet> sheets = sheets();
@@ -105,15 +103,12 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
       lines.add("");
       lines.addAll(nothingFits());
       lines.add("");
-      lines.addAll(assumed);
       return lines;
     }
     sheets.forEach(sheet -> add(lines, sheet));
     addCooking(lines, sheets);
     lines.add("");
     lines.add("Ranges hold 8 of 10 likely cases.");
-    lines.addAll(assumed);
-    cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 

@@ -3,7 +3,6 @@ package starchfilm.report.plan;
 import static java.util.stream.Collectors.joining;
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
-import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
 import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
@@ -21,7 +20,6 @@ import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Figures;
-import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Kitchen.EqualPlates;
@@ -29,6 +27,7 @@ import starchfilm.planning.Levelling;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Wish;
+import starchfilm.report.FilmFigure;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
@@ -263,9 +262,9 @@ public record RecipeSheet(
   public List<Figure> film() {
     return List.of(
         new Figure("feel", feel()),
-        figure("dry thickness", FilmProperty.DRY_THICKNESS, MICROMETRE),
-        figure("strength", FilmProperty.TENSILE_STRENGTH, MEGAPASCAL),
-        figure("stretch at break", FilmProperty.ELONGATION, PERCENT),
+        new Figure("dry thickness", FilmFigure.THICKNESS.band(recipe.film())),
+        new Figure("strength", FilmFigure.STRENGTH.band(recipe.film())),
+        new Figure("stretch at break", FilmFigure.ELONGATION.band(recipe.film())),
         new Figure(
             "plasticiser",
             RecipeWords.plasticiser(recipe.casting().composition().glycerolPerDryStarch())),
@@ -299,10 +298,6 @@ public record RecipeSheet(
     return wished == recipe.film().feel()
         ? ", as wished"
         : " rather than " + PlainWords.word(wished);
-  }
-
-  private Figure figure(String name, FilmProperty property, ReaderUnit unit) {
-    return new Figure(name, PlainWords.unlessWithheld(recipe.film(), property, unit));
   }
 
   /** When it is ready. */

@@ -16,7 +16,6 @@ import starchfilm.planning.Series;
 import starchfilm.planning.TrendPower;
 import starchfilm.planning.Varied;
 import starchfilm.report.TrialRows;
-import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.words.PlanWords;
@@ -33,13 +32,12 @@ final class SeriesText {
   private SeriesText() {}
 
   /**
-   * The whole series.
+   * The whole series, but for what was assumed and what to mind.
    *
    * @param series the series
-   * @param remarks what was taken for granted, in sentences
    * @return lines; long sentences are not broken
    */
-  static List<String> of(Series series, List<String> remarks) {
+  static List<String> of(Series series) {
     List<String> lines = new ArrayList<>();
     lines.add(head(series));
     lines.add("");
@@ -56,8 +54,6 @@ final class SeriesText {
     lines.add(
         "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes one trial file per"
             + " group.");
-    lines.addAll(remarks);
-    Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 
@@ -91,7 +87,7 @@ final class SeriesText {
               .put("weighed", group.weighed());
       TrialRows.put(row, group.recipe());
     }
-    return table;
+    return table.tell("whether_it_shows", shows(series));
   }
 
   private static List<String> order(Series series) {
@@ -160,13 +156,8 @@ final class SeriesText {
         Spans.of(group.recipe().drying().dryThroughS().middle()));
   }
 
-  /**
-   * Whether the difference will show.
-   *
-   * @param series the series
-   * @return a line a thing that can be measured, and how that is reckoned
-   */
-  static List<String> shows(Series series) {
+  /** Whether the difference will show: a line a thing that can be measured, and how. */
+  private static List<String> shows(Series series) {
     List<String> lines = new ArrayList<>();
     for (TrendPower power : series.shows()) {
       lines.add("  - " + sentence(power, series.series().platesEach()));

@@ -12,12 +12,9 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
 import starchfilm.film.Feel;
 import starchfilm.film.FeelChances;
-import starchfilm.film.FilmForecast;
-import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.numerics.figures.Figures;
-import starchfilm.numerics.figures.ReaderUnit;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {
@@ -58,20 +55,6 @@ public final class PlainWords {
   private static String heading(Class<?> kind, String about) {
     String name = kind.getSimpleName();
     return about.isEmpty() ? name : name + ", " + about;
-  }
-
-  /**
-   * A figure of the film, or why it is not stated.
-   *
-   * @param film the forecast
-   * @param property the figure's property
-   * @param unit the unit it is stated in
-   * @return the figure with its range, or a clause that begins "not stated:"
-   */
-  public static String unlessWithheld(FilmForecast film, FilmProperty property, ReaderUnit unit) {
-    return film.withheld(property)
-        .map(why -> "not stated: " + word(why))
-        .orElseGet(() -> unit.band(property.of(film)));
   }
 
   /**
