@@ -30,7 +30,17 @@ import starchfilm.files.saving.SafeFile.WrittenFile;
  * film heavier than the paste that was poured, leaves the file untouched.
  */
 public final class NoteWriter {
-  private NoteWriter() {}
+  private final Path file;
+  private final Note note;
+  private final String shown;
+  private final List<Notice> notices = new ArrayList<>();
+  private Optional<Trial> trial = Optional.empty();
+
+  private NoteWriter(Path file, Note note) {
+    this.file = file;
+    this.note = note;
+    this.shown = PlainLine.of(file);
+  }
 
   /**
    * The outcome of a note.
@@ -65,28 +75,22 @@ public final class NoteWriter {
     if (!Files.isRegularFile(file)) {
       throw NotWrittenException.because(file, "a folder is named", "name one trial file in it");
     }
-    checkPictures(file, note);
-    List<Changed> made = new ArrayList<>();
-    WrittenFile written =
-        SafeFile.rewrite(
-            file,
-            before -> {
-              Changed changed = changed(file, before.orElse(new byte[0]), note);
-              made.clear();
-              made.add(changed);
-              return changed.text().getBytes(StandardCharsets.UTF_8);
-            });
-    List<Notice> notices = new ArrayList<>(made.get(0).notices());
-    for (String remark : written.remarks()) {
-      notices.add(Notice.of(file, remark));
+    for (Note one : note.notes()) {
+      if (one instanceof Note.Added line && line.kind() == NoteKind.PHOTO) {
+        Picture.beside(file, line.node().shown("file"));
+      }
     }
-    return new WrittenNote(made.get(0).trial(), notices, written.before(), written.version());
+    return new NoteWriter(file, note).written();
   }
 
-  private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}
+  private WrittenNote written() throws NotWrittenException {
+    WrittenFile written = SafeFile.rewrite(file, before -> changed(before.orElse(new byte[0])));
+    written.remarks().forEach(remark -> notices.add(Notice.of(file, remark)));
+    return new WrittenNote(trial, notices, written.before(), written.version());
+  }
 
-  private static Changed changed(Path file, byte[] before, Note note) throws NotWrittenException {
-    String shown = PlainLine.of(file);
+  /** The file with the note; asked again where it changes meanwhile. */
+  private byte[] changed(byte[] before) throws NotWrittenException {
     Findings old = new Findings(shown);
     try {
       if (before.length > TrialReader.MAX_BYTES) {
@@ -98,18 +102,18 @@ public final class NoteWriter {
       Findings now = new Findings(shown);
       boolean isTrial = reader.readsAsTrial(text);
       String after = isTrial ? note.in(text) : text;
-      Optional<Trial> is = reader.read(after, file, now);
+      trial = reader.read(after, file, now);
       List<Fault> fresh = newFaults(old, now);
       if (!fresh.isEmpty() || !isTrial) {
         throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
       }
       if (was.isPresent()) {
-        refuseDoubt(shown, was.get(), text, file, note);
+        refuseDoubt(was.get(), text);
       }
-      List<Notice> notices = new ArrayList<>();
       Set<String> earlier = old.notices().stream().map(Notice::text).collect(Collectors.toSet());
+      notices.clear();
       now.notices().stream().filter(n -> !earlier.contains(n.text())).forEach(notices::add);
-      return new Changed(FileText.mark(before) + after, is, notices);
+      return (FileText.mark(before) + after).getBytes(StandardCharsets.UTF_8);
     } catch (UnreadableFileException e) {
       old.fault(e);
       throw new NotWrittenException(old.faults());
@@ -117,7 +121,7 @@ public final class NoteWriter {
   }
 
   /** Asks first where a new weighing is of another plate by the looks of it. */
-  private static void refuseDoubt(String shown, Trial was, String text, Path file, Note note)
+  private void refuseDoubt(Trial was, String text)
       throws UnreadableFileException, PlateDoubtException {
     // Read as if it were the same plate: otherwise the reader leaves the doubtful ones out.
     Note same = note.onSamePlate(true);
@@ -152,13 +156,5 @@ public final class NoteWriter {
   private static String withoutPlace(Fault fault) {
     return Fault.of(fault.file(), fault.field(), fault.given(), fault.allowed(), fault.mend())
         .sentence();
-  }
-
-  private static void checkPictures(Path file, Note note) throws NotWrittenException {
-    for (Note one : note.notes()) {
-      if (one instanceof Note.Added line && line.kind() == NoteKind.PHOTO) {
-        Picture.beside(file, line.node().shown("file"));
-      }
-    }
   }
 }
