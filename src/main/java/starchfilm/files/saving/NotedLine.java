@@ -24,6 +24,8 @@ import starchfilm.files.notebook.TrialField;
 public record NotedLine(NoteKind kind, int number, Located node) {
   private static final String UM = "dry_thickness_um";
   private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
+  private static final String THICK = "[, dry thickness {dry_thickness_um} \u00B5m]";
+  private static final String ENDED = "[, given up, {given_up}][, off the plate, {off_at}]";
   private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
 
   /**
@@ -54,8 +56,8 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     PLATE(
         "plates",
         "given_up",
-        "[plate {plate} ]weighs {tare_g} g empty",
-        "[plate {plate} ]dry thickness {dry_thickness_um} \u00B5m",
+        "[plate {plate} ]weighs {tare_g} g empty" + THICK + ENDED,
+        "[plate {plate} ]dry thickness {dry_thickness_um} \u00B5m" + ENDED,
         "[plate {plate} ]given up, {given_up}[, {off_at}]",
         "[plate {plate} ]off the plate[, {off_at}]"),
     /** The rating. */

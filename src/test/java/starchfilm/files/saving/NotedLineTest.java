@@ -23,6 +23,7 @@ class NotedLineTest {
         "faults | `{\"kind\": \"mould\"}` | `mould, all`",
         "moved | `{\"at\": \"+48h\", \"faces\": \"both\"}` | `open faces: both, +48h`",
         "plates | `{\"plate\": 2, \"tare_g\": 611}` | `plate 2 weighs 611 g empty`",
+        "plates | `{\"plate\": 2, \"tare_g\": 611, \"off_at\": \"+50h\"}` | `plate 2 weighs 611 g empty, off the plate, +50h`",
         "plates | `{\"given_up\": \"the {cat} [$1]\", \"off_at\": \"+50h\"}` | `given up, the {cat} [$1], +50h`",
         "plates | `{\"off_at\": \"+50h\"}` | `off the plate, +50h`",
         "plates | `{\"plate\": 2, \"dry_thickness_um\": [110, 118]}` | `plate 2 dry thickness 110; 118 \u00B5m`",
