@@ -88,7 +88,27 @@ public record Casting(
 
   /** Paste on all plates together (kg), counted likewise. */
   public double pouredOnAllKg() {
-    return pour.plates() * pouredKg();
+    return pour.areasM2().isEmpty()
+        ? pour.plates() * pouredKg()
+        : pour.areasM2().stream().mapToDouble(this::shareOf).sum() * pouredKg();
+  }
+
+  private double shareOf(double areaM2) {
+    return areaM2 / plate.areaM2();
+  }
+
+  /**
+   * The casting as one of its plates has it, poured as thick as the others.
+   *
+   * @param number of the plate, from 1
+   */
+  public Casting ofPlate(int number) {
+    if (pour.areasM2().isEmpty() || pour.areasM2().get(number - 1) == plate.areaM2()) {
+      return this;
+    }
+    double areaM2 = pour.areasM2().get(number - 1);
+    return with(plate.ofArea(areaM2))
+        .with(pour.weighing(pour.weighedKg().map(kg -> kg.times(shareOf(areaM2)))));
   }
 
   /** The same casting of another paste. */

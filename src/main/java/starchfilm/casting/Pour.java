@@ -1,5 +1,6 @@
 package starchfilm.casting;
 
+import java.util.List;
 import java.util.Optional;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -18,6 +19,8 @@ import starchfilm.numerics.evidence.Estimate;
  * @param pasteTemperatureK temperature of the paste when poured (K)
  * @param weighedKg paste on one plate (kg), if it was weighed
  * @param plates plates poured from the pot; at least 1
+ * @param areasM2 the area of each plate in their order (m2), all poured equally thick; empty where
+ *     all are alike
  */
 public record Pour(
     Estimate wetThicknessM,
@@ -25,21 +28,26 @@ public record Pour(
     double unevennessSdOfLog,
     double pasteTemperatureK,
     Optional<Estimate> weighedKg,
-    int plates) {
+    int plates,
+    List<Double> areasM2) {
   /** Unevenness where nobody measured; assumed, no source. */
   public static final double DEFAULT_UNEVENNESS = 0.25;
 
   /** Spread of the logarithm of an unevenness that nobody measured; judged, no source. */
   public static final double UNMEASURED_SD_OF_LOG = 0.51;
 
-  /** A plate whose unevenness is known. */
+  public Pour {
+    areasM2 = List.copyOf(areasM2);
+  }
+
+  /** Plates whose unevenness is known, all alike. */
   public Pour(
       Estimate wetThicknessM,
       double unevenness,
       double pasteTemperatureK,
       Optional<Estimate> weighedKg,
       int plates) {
-    this(wetThicknessM, unevenness, 0, pasteTemperatureK, weighedKg, plates);
+    this(wetThicknessM, unevenness, 0, pasteTemperatureK, weighedKg, plates, List.of());
   }
 
   /** A single plate, its paste not weighed and its unevenness known. */
@@ -56,16 +64,25 @@ public record Pour(
         unevennessSdOfLog,
         pasteTemperatureK,
         weighedKg.map(kg -> kg.times(factor)),
-        plates);
+        plates,
+        areasM2);
   }
 
   /** The same pour with another unevenness (ratio), known as well as before. */
   public Pour withUnevenness(double other) {
-    return new Pour(wetThicknessM, other, unevennessSdOfLog, pasteTemperatureK, weighedKg, plates);
+    return new Pour(
+        wetThicknessM, other, unevennessSdOfLog, pasteTemperatureK, weighedKg, plates, areasM2);
   }
 
   /** The same pour with the paste at another temperature (K). */
   public Pour withPasteTemperature(double otherK) {
-    return new Pour(wetThicknessM, unevenness, unevennessSdOfLog, otherK, weighedKg, plates);
+    return new Pour(
+        wetThicknessM, unevenness, unevennessSdOfLog, otherK, weighedKg, plates, areasM2);
+  }
+
+  /** The same pour with another mass of paste on a plate. */
+  Pour weighing(Optional<Estimate> otherKg) {
+    return new Pour(
+        wetThicknessM, unevenness, unevennessSdOfLog, pasteTemperatureK, otherKg, plates, areasM2);
   }
 }

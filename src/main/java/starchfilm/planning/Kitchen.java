@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import static java.util.Collections.nCopies;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
@@ -75,6 +76,13 @@ public record Kitchen(
         0,
         90,
         "write how far the thin edge is below the average; 25 % if nobody measured it");
+  }
+
+  /** Each plate, in the order in which they were written. */
+  public List<Plate> eachPlate() {
+    return sizes.size() > 1
+        ? sizes.stream().flatMap(size -> nCopies(size.count(), size.plate()).stream()).toList()
+        : nCopies(plates, plate);
   }
 
   /** The plate with what its rim leaves above a pour. */

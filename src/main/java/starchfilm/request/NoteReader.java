@@ -117,6 +117,12 @@ final class NoteReader {
     if (plate.isPresent() && in.has("pot.tare")) {
       add(NoteKind.PLATE, onPlate().with("tare_g", value(in, "pot.tare")));
     }
+    if (plate.filter(named -> !named.quoted().equals("1")).isPresent()) {
+      in.refuseBeside(
+          "pot.poured-mass",
+          "note.of",
+          "; it is the paste on the first plate, and the others are poured as thick; leave one out");
+    }
     put(
         pouring
             .map(time -> Map.<String, Located>of("poured_at", Located.text(time.toString())))

@@ -93,7 +93,7 @@ final class WrittenKitchen {
               .map(WrittenPlates::assumption)
               .forEach(in::assume);
           if (sizes.size() > 1) {
-            in.remark(WrittenPlates.remark(sizes));
+            in.remark(WrittenPlates.remark(sizes, field.equals("kitchen.plates")));
           }
           return sizes;
         });

@@ -301,14 +301,16 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count, false);
   }
 
-  /** What is to be said of several sizes. */
-  static String remark(List<WrittenPlates> sizes) {
+  /** What is to be said of several sizes, which a plan counts by their mean. */
+  static String remark(List<WrittenPlates> sizes, boolean mean) {
     String materials =
         sizes.stream()
             .map(size -> size.plate.material().tradeName())
             .distinct()
             .collect(joining(", "));
-    return "Plates of several sizes are counted as so many of their mean size, poured equally thick"
+    return "Plates of several sizes are "
+        + (mean ? "counted as so many of their mean size, " : "")
+        + "poured equally thick"
         + (materials.contains(",") ? "; all as " + materials.replaceFirst(",.*", "") : "")
         + ".";
   }

@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static java.util.Collections.nCopies;
+
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
+import starchfilm.casting.Plate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
@@ -86,7 +89,7 @@ final class WrittenTrial {
     JarOrigin.stated(in)
         .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", FileWord.of(from))));
     amounts();
-    WrittenKitchen.plates(in, "trial.plate").map(WrittenPlates::mean).ifPresent(this::sized);
+    WrittenKitchen.plates(in, "trial.plate").ifPresent(this::sized);
     weighed();
     if (in.hasMistakes()) {
       // So that the mistakes of a place are found beside others.
@@ -196,7 +199,7 @@ final class WrittenTrial {
   }
 
   /** On the plate that was written; what an empty one weighs stays as it is. */
-  private void sized(WrittenPlates plates) {
+  private void sized(List<WrittenPlates> sizes) {
     fields =
         fields.without(
             TrialField.TRIAL.field("pour").field("plate").all().stream()
@@ -204,7 +207,14 @@ final class WrittenTrial {
                 .filter(path -> !path.endsWith("tare_g"))
                 .filter(path -> !path.contains("rim") || !in.has("trial.rim"))
                 .toArray(String[]::new));
-    fields = plates.into(fields, true, field -> at("trial.plate"));
+    List<Plate> each =
+        sizes.stream().flatMap(size -> nCopies(size.count(), size.plate()).stream()).toList();
+    fields =
+        new WrittenPlates(each.get(0), each.size(), sizes.get(0).isThicknessGiven())
+            .into(fields.without("pour.other_areas_cm2"), true, field -> at("trial.plate"));
+    if (sizes.size() > 1) {
+      put("pour.other_areas_cm2", CastingFields.otherAreas(each));
+    }
   }
 
   private void weighed() {

@@ -125,6 +125,7 @@ public record Today(
   private static List<Object> facts(Trial trial, int plate) {
     return List.of(
         trial.ofPlate(plate).seen().weighings(),
+        trial.ofPlate(plate).casting().plate().areaM2(),
         Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plate)));
   }
 

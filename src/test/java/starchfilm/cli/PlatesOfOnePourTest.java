@@ -1,13 +1,16 @@
 package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +66,65 @@ class PlatesOfOnePourTest {
 
   private static double middle(JsonNode plate) {
     return plate.at("/dry_through/middle_h").doubleValue();
+  }
+
+  /** 150 g on 600 cm2 is as thick as 100 g on 400 cm2, and dries alike. */
+  @Test
+  void aSmallerPlateWithItsShareOfThePasteStandsAsTheFirst() throws IOException {
+    String sized = "\"plates\": 3, \"other_areas_cm2\": [600, 400]";
+    Files.writeString(file, Files.readString(file).replace("\"plates\": 3", sized));
+    run("note", "windows.json", "--of", "3", "--tare", "500g");
+    run("note", "windows.json", "--weighed", "6h=720g", "--weighed", "20h=660g");
+    run("note", "windows.json", "--of", "3", "--weighed", "6h=580g", "--weighed", "20h=540g");
+
+    assertThat(middle(plate(3))).isCloseTo(middle(plate(1)), withinPercentage(3));
+    assertThat(plate(3).at("/scale_at_rest_g").doubleValue() - 500)
+        .isCloseTo(
+            (plate(1).at("/scale_at_rest_g").doubleValue() - 600) * 2 / 3, withinPercentage(8));
+    assertThat(run("dry", "windows.json")).doesNotContain("Too little paste");
+    Terminal terminal = new Terminal(folder);
+    assertThat(terminal.run("note", "windows.json", "--of", "3", "--poured-mass", "100g"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("it is the paste on the first plate");
+  }
+
+  @Test
+  void plansAndLinesListThePlatesOfAPourThatDifferInSize() throws IOException {
+    String[] sizes = {"--plates", "30x20cm glass", "--plates", "20x20cm steel"};
+    run(
+        "new",
+        "20 g potato; 6 g glycerol; 400 g water; 3 mm",
+        sizes[0],
+        sizes[1],
+        sizes[2],
+        sizes[3]);
+    run(
+        "plan",
+        "--glycerol",
+        "100g",
+        "--starch",
+        "potato",
+        "--room",
+        "20C,50%",
+        "--save",
+        "planned",
+        sizes[0],
+        sizes[1],
+        sizes[2],
+        sizes[3]);
+    List<Path> made = new ArrayList<>(List.of(folder.resolve("as-cooked.json")));
+    try (Stream<Path> planned = Files.list(folder.resolve("planned"))) {
+      planned.filter(one -> one.toString().endsWith(".json")).forEach(made::add);
+    }
+
+    assertThat(made).hasSizeGreaterThan(1);
+    for (Path one : made) {
+      JsonNode pour = JSON.readTree(one.toFile()).path("pour");
+      assertThat(pour.at("/plate/length_mm").intValue()).isEqualTo(300);
+      assertThat(pour.path("plates").intValue()).isEqualTo(2);
+      assertThat(pour.path("other_areas_cm2").toString()).isEqualTo("[400]");
+    }
+    assertThat(run("dry", "as-cooked.json")).contains("3.0 mm wet on glass, 30 × 20 cm");
   }
 
   @Test

@@ -3,6 +3,7 @@ package starchfilm.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +54,8 @@ class CastingUncertaintyTest {
             Pour.UNMEASURED_SD_OF_LOG,
             333.15,
             Castings.USUAL.pour().weighedKg(),
-            1);
+            1,
+            List.of());
     Casting rough = Castings.USUAL.with(new Paste(paste, 1, 0.3, 0.3)).with(guessed);
     assertThat(added(rough, parameter)).isCloseTo(more, within(1e-4));
     assertThat(added(Castings.USUAL, parameter)).isZero();

@@ -3,6 +3,7 @@ package starchfilm.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
@@ -27,7 +28,8 @@ class UnevennessTest {
               Pour.UNMEASURED_SD_OF_LOG,
               333,
               Optional.empty(),
-              1));
+              1,
+              List.of()));
 
   @Test
   void widensTheRangeOfEdgeAndThickSpotAlone() {

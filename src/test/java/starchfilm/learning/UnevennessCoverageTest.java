@@ -70,7 +70,8 @@ class UnevennessCoverageTest {
                     Pour.UNMEASURED_SD_OF_LOG,
                     pour.pasteTemperatureK(),
                     pour.weighedKg(),
-                    pour.plates()));
+                    pour.plates(),
+                    List.of()));
     return new Trial(
         trial.file(),
         trial.name(),

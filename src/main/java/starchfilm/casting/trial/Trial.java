@@ -114,7 +114,11 @@ public record Trial(
     SortedMap<Integer, List<Weighing>> others = new TreeMap<>(plates.weighings());
     others.put(plates.shown(), seen.weighings());
     List<Weighing> own = Optional.ofNullable(others.remove(plate)).orElse(List.of());
-    return with(wanted, casting, seen.with(own, plates.seenFrom(plate, others)), notRecorded);
+    return with(
+        wanted,
+        casting.ofPlate(plate),
+        seen.with(own, plates.seenFrom(plate, others)),
+        notRecorded);
   }
 
   /** The other plates of the pour that were weighed, each as {@link #ofPlate} shows it. */

@@ -1,7 +1,9 @@
 package starchfilm.files.notebook;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
@@ -54,11 +56,21 @@ final class PourReader {
         areaKnown && paste.isPresent()
             ? pouredKg.map(kg -> kg.times(1 / (density(paste.get()) * read.areaM2())))
             : Optional.empty();
-    Estimate wetM = wetThickness(pour, fromMass, paste, read, count, areaKnown);
+    List<Double> others = pour.numbers("other_areas_cm2");
+    if (others.size() >= count) {
+      String more = others.size() + " further areas beside " + count + " poured";
+      pour.notice("other_areas_cm2", more + "; those left over are not used");
+    }
+    double allM2 =
+        others.isEmpty()
+            ? count * read.areaM2()
+            : areas(others, read, count).stream().mapToDouble(area -> area).sum();
+    Estimate wetM = wetThickness(pour, fromMass, paste, allM2, count, areaKnown);
     Plate sized =
         !areaKnown && pouredKg.isPresent() && paste.isPresent()
             ? read.ofArea(pouredKg.get().value() / (wetM.value() * density(paste.get())))
             : read;
+    List<Double> areas = areas(others, sized, count);
     double unevenness = pour.takenNumber("unevenness_pct");
     double pasteK = pour.takenNumber("paste_C");
     double unevennessSd = pour.has("unevenness_pct") ? 0 : Pour.UNMEASURED_SD_OF_LOG;
@@ -66,7 +78,18 @@ final class PourReader {
         rimmed(plate, sized, wetM),
         areaKnown || pouredKg.isPresent(),
         tare,
-        new Pour(wetM, unevenness, unevennessSd, pasteK, pouredKg, count));
+        new Pour(wetM, unevenness, unevennessSd, pasteK, pouredKg, count, areas));
+  }
+
+  /** The area of each plate (m2) where they differ; one of which none is noted is as the first. */
+  private static List<Double> areas(List<Double> others, Plate first, int count) {
+    return others.isEmpty()
+        ? List.of()
+        : Stream.concat(
+                Stream.of(first.areaM2()),
+                Stream.concat(others.stream(), Stream.generate(first::areaM2).limit(count)))
+            .limit(count)
+            .toList();
   }
 
   /** The rim as measured on the empty plate, less the paste poured. */
@@ -93,7 +116,7 @@ final class PourReader {
       ObjectReader pour,
       Optional<Estimate> fromMass,
       Optional<Paste> paste,
-      Plate plate,
+      double allM2,
       int count,
       boolean areaKnown) {
     Allowed wet = pour.allowed("wet_thickness_mm");
@@ -128,7 +151,7 @@ final class PourReader {
       return notedM.get();
     }
     if (paste.isPresent()) {
-      double mostM = paste.get().massKg() / (count * density(paste.get()) * plate.areaM2());
+      double mostM = paste.get().massKg() / (density(paste.get()) * allM2);
       boolean fits = wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM);
       if (areaKnown ? fits : fits && mostM <= THICKEST_ON_ANY_M) {
         Estimate whole = Estimate.between(0.75 * mostM, mostM);

@@ -150,7 +150,8 @@ public final class TrialReader {
     PlatesReader.Plates plates =
         new PlatesReader(times).read(section, poured.pour().plates(), poured.tare());
     SortedMap<Integer, List<Weighing>> weighings =
-        new WeighingsReader(times).read(section, poured.sized(), plates, fresh, solids(trusted));
+        new WeighingsReader(times)
+            .read(section, poured.sized(), plates, poured.pour().areasM2(), fresh, solids(trusted));
     List<Weighing> ofFirst = Optional.ofNullable(weighings.remove(1)).orElse(List.of());
     List<Double> dryThickness = new ArrayList<>(section.numbers("dry_thickness_um"));
     plates.thicknessesM().values().forEach(dryThickness::addAll);

@@ -42,7 +42,8 @@ record WeighingsReader(TimesReader times) {
    * Reads the weighings.
    *
    * @param sized whether the plate's area or the mass poured is noted
-   * @param freshKg the paste on one plate when poured
+   * @param areasM2 the area of each plate (m2) where they differ; empty else
+   * @param firstKg the paste on the first plate when poured
    * @param solids dry solids (kg per kg paste)
    * @return by the number of the plate, in order of time
    */
@@ -50,7 +51,8 @@ record WeighingsReader(TimesReader times) {
       ObjectReader trial,
       boolean sized,
       PlatesReader.Plates plates,
-      Estimate freshKg,
+      List<Double> areasM2,
+      Estimate firstKg,
       Estimate solids) {
     List<Shown> films = new ArrayList<>();
     List<Shown> withoutTare = new ArrayList<>();
@@ -67,6 +69,7 @@ record WeighingsReader(TimesReader times) {
       OptionalDouble at = times.at(entry, "a weighing");
       Optional<Estimate> massKg = entry.amount("mass_g");
       int plate = plates.number(entry).orElse(1);
+      Estimate freshKg = onPlate(plate, areasM2, firstKg);
       Optional<Estimate> tare = plates.tare(plate);
       Optional<Boolean> samePlate = entry.flag("same_plate");
       if (samePlate.equals(Optional.of(false))) {
@@ -100,10 +103,18 @@ record WeighingsReader(TimesReader times) {
     SortedMap<Integer, List<Shown>> withPlates = byPlate(withoutTare);
     withPlates.forEach(
         (plate, of) ->
-            films.addAll(lossesOnly(withPlates.size() > 1 ? " " + plate : "", of, freshKg)));
+            films.addAll(
+                lossesOnly(
+                    withPlates.size() > 1 ? " " + plate : "",
+                    of,
+                    onPlate(plate, areasM2, firstKg))));
     SortedMap<Integer, List<Weighing>> byPlate = new TreeMap<>();
     byPlate(films).forEach((plate, of) -> byPlate.put(plate, inOrder(of)));
     return byPlate;
+  }
+
+  private static Estimate onPlate(int plate, List<Double> areasM2, Estimate firstKg) {
+    return areasM2.isEmpty() ? firstKg : firstKg.times(areasM2.get(plate - 1) / areasM2.get(0));
   }
 
   private static SortedMap<Integer, List<Shown>> byPlate(List<Shown> shown) {

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
@@ -139,6 +140,12 @@ public final class CastingFields {
         .with("warmest_C", celsius(warmthK + room.temperatureHalfSwingK()))
         .with("driest_rh_pct", figure((humidity - room.humidityHalfSwing()) * PERCENT_PER_UNIT))
         .with("dampest_rh_pct", figure((humidity + room.humidityHalfSwing()) * PERCENT_PER_UNIT));
+  }
+
+  /** The areas of the second and the further plates. */
+  public static Located otherAreas(List<Plate> each) {
+    return Located.list(
+        each.stream().skip(1).map(plate -> figure(plate.areaM2() * CM2_PER_M2)).toList());
   }
 
   /**

@@ -11,6 +11,8 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Use;
 import starchfilm.files.json.Located;
@@ -19,6 +21,7 @@ import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.saving.CastingFields;
 import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.planning.Kitchen;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
@@ -56,7 +59,7 @@ public final class PlannedTrial {
             .with("cook.minutes", range(cook.durationS().times(1 / MINUTE_S)))
             .with("cook.top_C", range(cook.topTemperatureK().plus(Estimate.exact(-ZERO_CELSIUS_K))))
             .with("cook.water_lost_g", range(cook.waterLostKg().times(G_PER_KG)))
-            .with("pour", pour(recipe, potful))
+            .with("pour", pour(recipe, potful, request.kitchen()))
             .with("room", CastingFields.room(request.place(), log))
             .with("use.rh_pct", figure(use.relativeHumidity() * PERCENT_PER_UNIT))
             .with("use.air_C", figure(use.temperatureK() - ZERO_CELSIUS_K))
@@ -70,12 +73,24 @@ public final class PlannedTrial {
                 Located.list(remarks.filter(said -> !said.isEmpty()).map(Located::text).toList())));
   }
 
-  private static ObjectValue pour(PlannedRecipe recipe, Potful potful) {
-    Pour pour = recipe.casting().pour();
-    return Located.object()
-        .with("plate", CastingFields.plate(recipe.casting().plate(), pour.wetThicknessM().value()))
-        .with("plates", figure(potful.plates()))
-        .with("poured_g", figure(recipe.pourKg() * G_PER_KG))
+  /** On plates of several sizes the first is the plate, and the areas of the others are listed. */
+  private static ObjectValue pour(PlannedRecipe recipe, Potful potful, Kitchen kitchen) {
+    Casting casting = recipe.casting();
+    Pour pour = casting.pour();
+    double wetM = pour.wetThicknessM().value();
+    ObjectValue on = Located.object();
+    double pouredG = recipe.pourKg() * G_PER_KG;
+    if (kitchen.sizes().size() > 1 && potful.plates() == kitchen.plates()) {
+      Plate first = kitchen.eachPlate().get(0);
+      pouredG = Math.rint(10 * pouredG * first.areaM2() / casting.plate().areaM2()) / 10;
+      on =
+          on.with("plate", CastingFields.plate(first.filledTo(wetM, kitchen.rimM()), wetM))
+              .with("other_areas_cm2", CastingFields.otherAreas(kitchen.eachPlate()));
+    } else {
+      on = on.with("plate", CastingFields.plate(casting.plate(), wetM));
+    }
+    return on.with("plates", figure(potful.plates()))
+        .with("poured_g", figure(pouredG))
         .with("unevenness_pct", figure(pour.unevenness() * PERCENT_PER_UNIT))
         .with("paste_C", figure(pour.pasteTemperatureK() - ZERO_CELSIUS_K));
   }

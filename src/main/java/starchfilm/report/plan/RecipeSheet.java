@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Plate;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingVerdict;
@@ -244,13 +246,19 @@ public record RecipeSheet(
   /** Equally thick everywhere, so that a plate takes its share by its area. */
   private String perPlate() {
     List<EqualPlates> sizes = request.map(asked -> asked.kitchen().sizes()).orElse(List.of());
-    if (sizes.size() < 2) {
+    Casting casting = recipe.casting();
+    List<Plate> each =
+        sizes.size() > 1
+            ? sizes.stream().map(EqualPlates::plate).toList()
+            : IntStream.rangeClosed(1, casting.pour().areasM2().size())
+                .mapToObj(number -> casting.ofPlate(number).plate())
+                .toList();
+    if (each.isEmpty()) {
       return GRAM.noted(recipe.pourKg()) + " on each level plate";
     }
-    double kgPerM2 = recipe.pourKg() / recipe.casting().plate().areaM2();
+    double kgPerM2 = recipe.pourKg() / casting.plate().areaM2();
     return "on each level plate "
-        + sizes.stream()
-            .map(EqualPlates::plate)
+        + each.stream()
             .map(
                 plate ->
                     Figures.whole(GRAM.of(kgPerM2 * plate.areaM2())) + " g (" + plate.size() + ")")

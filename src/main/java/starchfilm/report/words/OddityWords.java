@@ -114,8 +114,8 @@ public final class OddityWords {
   private static String tooLittle(Casting casting, Recipe recipe) {
     double needed = casting.pouredOnAllKg();
     double cooked = casting.paste().massKg();
-    double each = casting.pouredKg();
     int plates = casting.pour().plates();
+    double each = needed / plates;
     int filled = (int) Math.floor(cooked / each);
     int potfuls = (int) Math.ceil(needed * (1 + LEFT_IN_POT) / cooked - 1e-9);
     return ("Too little paste: %s %s %s, and these amounts make about %s, %s. Weigh out %s instead,"
