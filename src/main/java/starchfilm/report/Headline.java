@@ -23,6 +23,9 @@ public final class Headline {
   /** What fails in one case of ten is not stated in the head. */
   private static final double OFTEN = 0.9;
 
+  /** What fails in most cases is said before its times. */
+  private static final double SELDOM = 0.5;
+
   private Headline() {}
 
   /**
@@ -44,7 +47,11 @@ public final class Headline {
               + " Drier air or less glycerol is needed.")
           .formatted(moisture(trial));
     }
-    return peelable(trial) + "; " + dryThrough(trial) + "." + softCases(trial);
+    String times = peelable(trial) + "; " + dryThrough(trial) + ".";
+    String soft = softCases(trial);
+    return !soft.isEmpty() && peels(trial) < SELDOM
+        ? "Probably never peelable all over in this room." + soft + " " + times
+        : times + soft;
   }
 
   /** What the plate's own weighings did to the drying, where any were taken in. */
@@ -114,9 +121,8 @@ public final class Headline {
 
   /** How often it stays too soft to peel, where that is to be reckoned with; may be empty. */
   private static String softCases(TrialForecast trial) {
-    MilestoneForecast peelable = trial.drying().at(Spot.THICK_SPOT).at(Milestone.PEELABLE);
-    double peels = peelable.shareReached();
-    if (peels > OFTEN || Double.isInfinite(peelable.timeS().high())) {
+    double peels = peels(trial);
+    if (peels > OFTEN || Double.isInfinite(thickSpot(trial).timeS().high())) {
       return "";
     }
     return " In about "
@@ -124,6 +130,14 @@ public final class Headline {
         + " of 10 likely cases the thick spot never becomes firm enough to peel"
         + " in this room; the times are those of the other cases. Drier air or"
         + " less glycerol helps.";
+  }
+
+  private static MilestoneForecast thickSpot(TrialForecast trial) {
+    return trial.drying().at(Spot.THICK_SPOT).at(Milestone.PEELABLE);
+  }
+
+  private static double peels(TrialForecast trial) {
+    return thickSpot(trial).shareReached();
   }
 
   /** Nobody has measured what film holds in such air, and a rule would say anything. */

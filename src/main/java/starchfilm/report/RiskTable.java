@@ -124,9 +124,12 @@ final class RiskTable {
         risk.looseFromS().isPresent()
             ? "It comes off the %s about %s, and then %s%s."
                 .formatted(plate, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
-            : ("It should stay on the %s and dry flat. Peeled as soon as it is firm, it still %s"
-                    + " and curls; peeled once dry through, it stays flat.")
-                .formatted(plate, shrinks);
+            : "It should stay on the %s and dry flat.".formatted(plate)
+                + (risk.shrinking() < SHOWS
+                    ? ""
+                    : " Peeled as soon as it is firm, it still "
+                        + shrinks
+                        + " and curls; peeled once dry through, it stays flat.");
     return new RiskLine(
         "Lifting and curling",
         PlainWords.word(risk.level()),

@@ -3,6 +3,7 @@ package starchfilm.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,5 +30,34 @@ class DryInAnyRoomTest {
       assertThat(words).doesNotContain("Infinity", "∞", "NaN", "never %", "never mm");
       assertThat(words).doesNotContainPattern("[ :]([0-9.]+) → \\1 hours");
     }
+  }
+
+  @Test
+  void whatMostlyFailsIsSaidBeforeTheTimesOfTheRest() {
+    Terminal terminal = new Terminal(folder);
+
+    terminal.run(
+        "dry",
+        "--starch",
+        "potato 20 g",
+        "--glycerol",
+        "6 g",
+        "--purity",
+        "99%",
+        "--water",
+        "360 g",
+        "--vinegar",
+        "10g",
+        "--wet",
+        "3mm",
+        "--room",
+        "8C,85%");
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .containsSubsequence(
+            "Probably never peelable all over in this room. In about 8 of 10 likely cases",
+            "the times are those of the other cases",
+            "Peelable after")
+        .doesNotContain("keeps its size and curls");
   }
 }
