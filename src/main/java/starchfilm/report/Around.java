@@ -3,8 +3,8 @@ package starchfilm.report;
 import java.util.List;
 
 /**
- * What surrounds a comparison: where its trials have pages of their own, and which trial the others
- * are held against.
+ * The surroundings of a comparison: where its trials have pages of their own, and which trial the
+ * others are held against.
  *
  * @param addresses for each trial its page; empty where the comparison stands alone and shows each
  *     trial itself

@@ -22,7 +22,7 @@ public final class Awaited {
     return ALL;
   }
 
-  /** When each of them comes for a plate (s since the pour). */
+  /** The times at which they come for a plate (s since the pour). */
   static Stream<Band> timesS(DryingForecast drying) {
     return ALL.stream().map(drying::timeS);
   }

@@ -26,7 +26,7 @@ import starchfilm.report.words.PourCalendar;
 record ComparedRows(List<TrialForecast> trials) {
   private static final String NOTHING = "–";
 
-  /** What is expected: waiting times first, then the film. */
+  /** The expected figures: waiting times first, then the film. */
   List<ComparedRow> expected() {
     DryingScale scale = DryingScale.of(trials);
     List<ComparedRow> rows = new ArrayList<>();
@@ -36,7 +36,7 @@ record ComparedRows(List<TrialForecast> trials) {
     return rows;
   }
 
-  /** What came of them; only rows that some trial has something to say to. */
+  /** The outcomes; only rows that some trial has something to say to. */
   List<ComparedRow> happened() {
     return told(said("seen", ComparedRows::faults), said("rating", ComparedRows::rating)).toList();
   }

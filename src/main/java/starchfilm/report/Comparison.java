@@ -23,7 +23,7 @@ import starchfilm.report.data.AnswerTable;
 import starchfilm.report.learnt.LearntSoFar;
 
 /**
- * What a comparison page is made from.
+ * The trials of a comparison page with everything found out about them.
  *
  * @param analyses the trials in the order they are shown, each with its forecast
  * @param troubles whole sentences on files that could not be read and trials that could not be

@@ -13,7 +13,7 @@ public record ComparisonReport(PageRenderer renderer) {
   private static final Pattern INDENTS = Pattern.compile("\\s*\n\\s*");
 
   /**
-   * What the page shows of one trial.
+   * The part of the page on one trial.
    *
    * @param filled its template, filled: safe as it stands, for user text was escaped there
    */
@@ -43,7 +43,7 @@ public record ComparisonReport(PageRenderer renderer) {
   }
 
   /**
-   * What the template {@code comparison :: content} shows.
+   * The values of the template {@code compared :: content}.
    *
    * @param comparison the trials and their forecasts; at least one
    * @param around what surrounds it

@@ -126,7 +126,7 @@ public final class DryingFigure {
   }
 
   /**
-   * What the curve says at even steps along its axis.
+   * The readings of the curve at even steps along its axis.
    *
    * @param trial the trial
    * @param nowS now (s since the pour), where it is on the axis

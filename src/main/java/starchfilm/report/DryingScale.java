@@ -48,7 +48,7 @@ record DryingScale(TimeScale time) {
     return time.axis(AXIS_TICKS);
   }
 
-  /** When a trial is ready. */
+  /** The waiting times of a trial. */
   public Strip strip(TrialForecast trial) {
     return strip(
         "When it is ready",

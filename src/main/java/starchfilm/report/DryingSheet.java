@@ -20,7 +20,7 @@ import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 
 /**
- * When one plate is dry.
+ * The drying forecast of one plate.
  *
  * @param analysis the trial
  * @param learnt what its forecast rests on beside its own recipe, room and weighings

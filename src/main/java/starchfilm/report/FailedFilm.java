@@ -5,7 +5,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What to do with a film that failed: common practice, no source, with its limits.
+ * Advice on a film that failed: common practice, no source, with its limits.
  *
  * <p>Cooked again a film needs the water back that it lost; a second cook with acid in it cuts the
  * chains further.

@@ -111,7 +111,7 @@ public enum FilmFigure {
   }
 
   /**
-   * Why it is not stated.
+   * The reason why it is not stated.
    *
    * @param forecast of the film
    * @return a clause; empty where it is stated
@@ -186,7 +186,7 @@ public enum FilmFigure {
   }
 
   /**
-   * What a strip of film holds.
+   * The load and the stretch of a strip of film.
    *
    * @param film the forecast
    * @return a sentence, or why it is not stated

@@ -54,7 +54,7 @@ public final class Headline {
         : times + soft;
   }
 
-  /** What the plate's own weighings did to the drying, where any were taken in. */
+  /** The effect of the plate's own weighings on the drying, where any were taken in. */
   public static Optional<String> takenIn(TrialForecast trial) {
     return trial.weighed().takenIn() == 0
         ? Optional.empty()
@@ -68,7 +68,7 @@ public final class Headline {
   }
 
   /**
-   * Whether the thick spot is dry by a moment.
+   * The chance that the thick spot is dry by a moment.
    *
    * @param trial the trial
    * @param byS the moment (s since the pour)

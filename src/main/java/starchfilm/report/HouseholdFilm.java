@@ -20,7 +20,7 @@ record HouseholdFilm(String thing, double value) {
       PackedText.rows(HouseholdFilm.class, "household-film.txt", 3);
 
   /**
-   * What is known of a property.
+   * The household films with a known value of a property.
    *
    * @return things in order of their figures; empty where nobody knows it of anything
    */

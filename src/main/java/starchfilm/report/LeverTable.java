@@ -16,7 +16,7 @@ import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.report.words.PlainWords;
 
-/** What more of each ingredient would move in a trial. */
+/** The effects of more of each ingredient on a trial. */
 record LeverTable(TrialAnalysis trial) {
   private static final List<FilmProperty> SHOWN =
       List.of(
@@ -44,13 +44,13 @@ record LeverTable(TrialAnalysis trial) {
     return new LeverTable(trial);
   }
 
-  /** What moves, beside the waiting time. */
+  /** The properties that move, beside the waiting time. */
   public List<FilmProperty> shown() {
     FilmForecast film = trial.forecast().film();
     return SHOWN.stream().filter(property -> film.withheld(property).isEmpty()).toList();
   }
 
-  /** Why something stays as it is, whole sentences. */
+  /** The reasons why something stays as it is, whole sentences. */
   public List<String> why() {
     List<String> why = new ArrayList<>();
     if (trial.sensitivities().stream().allMatch(lever -> readiness(lever).equals(STILL))) {
@@ -69,7 +69,7 @@ record LeverTable(TrialAnalysis trial) {
     return why;
   }
 
-  /** How much more of its ingredient a lever takes. */
+  /** The step of a lever: how much more of its ingredient it takes. */
   public String amount(Sensitivity lever) {
     double pasteKg = trial.forecast().casting().paste().massKg();
     String unit = lever.ingredient() == Ingredient.VINEGAR ? " acid" : "";
@@ -81,7 +81,7 @@ record LeverTable(TrialAnalysis trial) {
     return ratio >= 2 ? "doubled" : "10 % more";
   }
 
-  /** How it moves a property. */
+  /** The effect of a lever on a property. */
   public String cell(Sensitivity lever, FilmProperty property) {
     PropertyEffect effect = lever.on(property);
     if (effect.unmoved().isPresent()) {
@@ -94,7 +94,7 @@ record LeverTable(TrialAnalysis trial) {
     };
   }
 
-  /** How it moves the time until the film is dry through. */
+  /** The effect of a lever on the time until the film is dry through. */
   public String readiness(Sensitivity lever) {
     double now = lever.dryThroughBeforeS();
     double then = lever.dryThroughAfterS();

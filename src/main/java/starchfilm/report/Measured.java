@@ -24,7 +24,7 @@ record Measured(FilmFigure property, List<Double> all, TrialForecast forecast) {
   private static final int ENOUGH_STRIPS = 5;
 
   /**
-   * What was measured on a trial's film.
+   * The measurements on a trial's film.
    *
    * @return thickness, strength and elongation, as far as they were measured
    */
@@ -54,7 +54,7 @@ record Measured(FilmFigure property, List<Double> all, TrialForecast forecast) {
     return property.band(forecast.film());
   }
 
-  /** How they compare with the forecast; empty where that is not stated. */
+  /** The comparison with the forecast; empty where that is not stated. */
   public String verdict() {
     Band expected = property.of(forecast.film());
     if (property.withheld(forecast.film()).isPresent()) {
@@ -66,7 +66,7 @@ record Measured(FilmFigure property, List<Double> all, TrialForecast forecast) {
   }
 
   /**
-   * How far the films of several plates lie apart.
+   * The spread between the films of several plates.
    *
    * @return a sentence a property that was measured of more than one plate
    */
@@ -120,7 +120,7 @@ record Measured(FilmFigure property, List<Double> all, TrialForecast forecast) {
   }
 
   /**
-   * What to mind about a trial's pull tests.
+   * A note on how far a trial's pull tests can be relied on.
    *
    * @return one sentence, or nothing where there are none or enough
    */

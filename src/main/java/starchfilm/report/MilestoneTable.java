@@ -17,7 +17,7 @@ import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
 
 /**
- * When each milestone of each spot comes.
+ * The times of each milestone of each spot.
  *
  * @param rows one a milestone; skin-dry only where it comes well before peelable
  * @param scaleTest from when a kitchen scale tells that the plate is dry, if ever
@@ -37,7 +37,7 @@ record MilestoneTable(List<SpotHead> spots, List<MilestoneLine> rows, Optional<S
   record MilestoneLine(String name, String meaning, List<When> cells) {}
 
   /**
-   * When it comes.
+   * The time of a milestone.
    *
    * @param moment by the calendar; empty where the pour is not dated
    * @param span time since the pour, with its range

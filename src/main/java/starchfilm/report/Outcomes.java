@@ -21,7 +21,7 @@ import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.TimeScale;
 
-/** What came of trials against what was changed, as figures of points. */
+/** Figures of points: what came of trials against what was changed. */
 final class Outcomes {
   private static final int TICKS = 6;
   private static final int GOOD_FROM = 4;

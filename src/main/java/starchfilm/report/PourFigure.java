@@ -79,7 +79,7 @@ record PourFigure(
             upright.place(thicknessM.applyAsDouble(drying.at(Spot.THICK_SPOT))));
   }
 
-  /** How much to pour on each of so many plates. */
+  /** The sentence on how much to pour on each of so many plates. */
   public static String sentence(TrialForecast trial, int plates) {
     double filmKg = trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture());
     return "Pour %s g of paste on %s; %s of film remain%s."

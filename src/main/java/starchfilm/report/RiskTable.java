@@ -29,7 +29,7 @@ import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 
-/** How a plate may fail while it dries, and the change that would help most. */
+/** The ways in which a plate may fail while it dries, and the change that would help most. */
 final class RiskTable {
   private RiskTable() {}
 

@@ -17,7 +17,7 @@ import starchfilm.report.chart.CurveFigure.Line;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
 
-/** What was read of a room: temperature and humidity over time. */
+/** A figure of the readings of a room: temperature and humidity over time. */
 public final class RoomFigure {
   private static final Frame FRAME = new Frame(60, 34, 508, 190, 560);
   private static final int HEIGHT = 250;

@@ -46,7 +46,7 @@ record SideBySide(
       boolean isBase,
       String from) {
     /**
-     * Whether the column is where the page shows the trial.
+     * Returns whether the column is where the page shows the trial.
      *
      * @return false where another part of the page does
      */
@@ -145,7 +145,7 @@ record SideBySide(
   }
 
   /**
-   * What decides the film and was done differently from one trial to the next.
+   * The changes from one trial to the next of what decides the film.
    *
    * @return such as {@code wet thickness 3.2 → 2.4 mm}, in the order of the table
    */

@@ -50,7 +50,7 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   }
 
   /**
-   * What the reader is told about forecasts in outline.
+   * The remarks on forecasts in outline.
    *
    * @return a sentence; none where every trial is forecast in full
    */
@@ -98,8 +98,8 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   }
 
   /**
-   * Why a forecast failed. A refused figure comes with a sentence for the reader; a solver's words
-   * are of no use to one.
+   * The reason why a forecast failed. A refused figure comes with a sentence for the reader; a
+   * solver's words are of no use to one.
    *
    * @param failure what was thrown
    * @return a clause, with what to do

@@ -22,7 +22,7 @@ import starchfilm.report.words.PourCalendar;
  * @param orders what the rows can be put in order of; the rows stand in the first
  */
 record TrialList(List<Order> orders, List<TrialLine> rows) {
-  /** What trials can be put in order of. */
+  /** The orders in which trials can be put. */
   enum Order {
     /** As the trials are listed. */
     POUR("pour", Comparator.comparing(trial -> 0)),
@@ -50,7 +50,7 @@ record TrialList(List<Order> orders, List<TrialLine> rows) {
     }
 
     /**
-     * What it is called.
+     * The name of the order.
      *
      * @return such as {@code wet thickness}
      */
@@ -66,7 +66,7 @@ record TrialList(List<Order> orders, List<TrialLine> rows) {
    * @param places its place in every order, as the style sheet reads it
    */
   record TrialLine(int number, String anchor, TrialForecast trial, String places) {
-    /** What tells it from the others, with units. */
+    /** The figures that tell it from the others, with units. */
     public List<String> facts() {
       return TrialList.facts(trial);
     }

@@ -32,7 +32,7 @@ public record TrialView(
     double tallestPourM,
     List<String> changes,
     Optional<Advised.OfTrial> advice) {
-  /** What is said where a room log was repeated. */
+  /** The sentence where a room log was repeated. */
   static final String LOG_ENDS_EARLY =
       "The room's log ends before the film is dry; its last 24 hours were repeated from there on.";
 
@@ -81,7 +81,7 @@ public record TrialView(
     return trial.seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList();
   }
 
-  /** What would narrow the range, the most helpful first. */
+  /** The unknowns that widen the range, the most helpful to know first. */
   public static List<SpreadDriver> drivers(TrialForecast trial) {
     return trial.drying().spreadDrivers().stream()
         .filter(driver -> driver.share() >= SHARE_WORTH_TELLING)
@@ -98,12 +98,12 @@ public record TrialView(
         .toList();
   }
 
-  /** What a moisture of the curve is in grams. */
+  /** The reading that turns a moisture of the curve into grams. */
   public CurveReading reading() {
     return new CurveReading(forecast());
   }
 
-  /** How much of the poured water a moisture (kg/kg) is (%). */
+  /** The share of the poured water that a moisture (kg/kg) is (%). */
   public String waterLeft(double moisture) {
     return PERCENT.two(moisture / forecast().drying().startMoisture());
   }

@@ -101,7 +101,7 @@ public final class Weighings {
   }
 
   /**
-   * What the last weighing said.
+   * The last weighing against its forecast.
    *
    * @return a sentence; none where nothing was weighed
    */

@@ -20,7 +20,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 
 /**
- * What the notebook advises, computed on all cores.
+ * The advice of the notebook, computed on all cores.
  *
  * @param over what to try next over all trials; empty where no plate has a history
  * @param after what it has to say of single trials, by their place among the trials, from 0

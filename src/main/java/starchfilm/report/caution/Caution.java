@@ -47,7 +47,7 @@ public enum Caution {
   RULES;
 
   /**
-   * What it is about; the sentence begins with it.
+   * The subject; the sentence begins with it.
    *
    * @return a few words
    */

@@ -23,7 +23,7 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.planning.PlanRequest;
 import starchfilm.report.words.RoomWords;
 
-/** Which cautions the facts call for. */
+/** The cautions that the facts call for. */
 public final class Cautions {
   /** Vinegar stronger than this is treated as an acid (kg/kg); judged, no source. */
   private static final double STRONG_ACIDITY = 0.1;
@@ -39,7 +39,7 @@ public final class Cautions {
   private Cautions() {}
 
   /**
-   * What anybody who casts film should know, whatever is in the jar.
+   * The cautions for anybody who casts film, whatever is in the jar.
    *
    * @return every caution that needs no particular jar
    */
@@ -54,7 +54,7 @@ public final class Cautions {
   }
 
   /**
-   * What a jar calls for.
+   * The cautions for a jar.
    *
    * @param assay what is in it
    * @return the cautions, in their order
@@ -67,7 +67,7 @@ public final class Cautions {
   }
 
   /**
-   * What handling acids and lyes calls for.
+   * The cautions for handling acids and lyes.
    *
    * @return the cautions, in their order
    */
@@ -77,7 +77,7 @@ public final class Cautions {
   }
 
   /**
-   * What a plan calls for.
+   * The cautions for a plan.
    *
    * @param request what was asked
    * @return the cautions, in their order
@@ -93,7 +93,7 @@ public final class Cautions {
   }
 
   /**
-   * What a change calls for that moves or heats air.
+   * The caution for a change that moves or heats air.
    *
    * @param next the change
    * @return one caution or none
@@ -106,7 +106,7 @@ public final class Cautions {
   }
 
   /**
-   * What a recipe and the place where it dries give particular reason for.
+   * The cautions that a recipe and the place where it dries give particular reason for.
    *
    * @param recipe what goes into the pot
    * @param place where it dries
@@ -117,7 +117,7 @@ public final class Cautions {
   }
 
   /**
-   * What a forecast trial gives particular reason for.
+   * The cautions that a forecast trial gives particular reason for.
    *
    * @param forecast the trial with its forecast
    * @return the cautions, in their order; none for a plain recipe of bought glycerol
@@ -127,7 +127,7 @@ public final class Cautions {
   }
 
   /**
-   * What a page of trials calls for.
+   * The cautions for a page of trials.
    *
    * @param forecasts the trials
    * @return the cautions of all of them, and those that any film calls for
@@ -157,7 +157,7 @@ public final class Cautions {
   }
 
   /**
-   * What the glycerol in a film calls for, as short as a label on a plate must be.
+   * The caution for the glycerol in a film, as short as a label on a plate must be.
    *
    * @param recipe what went into the pot
    * @return a few words; empty for bought glycerol or none

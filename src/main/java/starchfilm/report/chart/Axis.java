@@ -24,7 +24,7 @@ public record Axis(String title, List<Tick> ticks) {
    */
   public record Tick(String at, String label, String under, boolean spare) {}
 
-  /** Whether something stands below the figures, so that the title has to stand lower. */
+  /** Returns whether something stands below the figures, so that the title must stand lower. */
   public boolean isTwoLined() {
     return ticks.stream().anyMatch(tick -> !tick.under().isEmpty());
   }

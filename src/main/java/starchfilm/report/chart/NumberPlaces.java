@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the numbers of points stand: beside their marks, on no mark and on no other number. Where
+ * The places of the numbers of points: beside their marks, on no mark and on no other number. Where
  * marks crowd, a number stands further off, with a line to its mark.
  */
 public final class NumberPlaces {
@@ -37,7 +37,7 @@ public final class NumberPlaces {
   }
 
   /**
-   * Where a number stands from its mark.
+   * The place of a number from its mark.
    *
    * @param dx to the right
    * @param dy downwards

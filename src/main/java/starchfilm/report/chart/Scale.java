@@ -52,7 +52,7 @@ public record Scale(
   }
 
   /**
-   * Where a value is drawn; values beyond the ends are drawn at the ends, as an arrow would point.
+   * The place of a value; values beyond the ends are drawn at the ends, as an arrow would point.
    *
    * @param value any number; infinity is beyond the end
    * @return the place
@@ -66,7 +66,7 @@ public record Scale(
   }
 
   /**
-   * Where a value is drawn, as an attribute of a drawing.
+   * The place of a value, as an attribute of a drawing.
    *
    * @param value any number
    * @return the place with one decimal

@@ -13,10 +13,10 @@ import java.util.List;
  */
 public record Strip(
     String title, String description, List<Axis.Tick> grid, Lane lane, List<Landmark> landmarks) {
-  /** Where the first value of a strip's scale is drawn (% of the width). */
+  /** The place of the first value of a strip's scale (% of the width). */
   public static final double FIRST_PLACE = 2;
 
-  /** Where the last value of a strip's scale is drawn (% of the width). */
+  /** The place of the last value of a strip's scale (% of the width). */
   public static final double LAST_PLACE = 97;
 
   /**

@@ -33,7 +33,7 @@ public record TimeScale(Scale scale, double unitS) {
   }
 
   /**
-   * Whether moments lie so far apart that they need equal lengths for equal ratios.
+   * Returns whether moments lie so far apart that equal ratios need equal lengths.
    *
    * @param first the first of them, above 0
    * @param last the last
@@ -44,7 +44,7 @@ public record TimeScale(Scale scale, double unitS) {
   }
 
   /**
-   * Where a moment is drawn.
+   * The place of a moment.
    *
    * @param afterPourS the moment (s)
    * @return its place
@@ -64,7 +64,7 @@ public record TimeScale(Scale scale, double unitS) {
     return new Lane.Marked(kind, afterPourS.times(1 / unitS));
   }
 
-  /** Where the scale ends (s). */
+  /** The end of the scale (s). */
   public double endS() {
     return scale.to() * unitS;
   }

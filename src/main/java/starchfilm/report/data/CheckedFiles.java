@@ -7,7 +7,7 @@ import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 
-/** What is wrong with files, for other programs. */
+/** The faults of files, for other programs. */
 public final class CheckedFiles {
   private CheckedFiles() {}
 

@@ -20,7 +20,7 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
 /**
- * What was learnt in three sentences and one picture.
+ * The lessons of a notebook in three sentences and one picture.
  *
  * @param sentences the sentences
  * @param axis labelled lines of the picture, in times the textbook

@@ -26,7 +26,7 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
 /**
- * What a notebook taught.
+ * The lessons of a notebook, figure by figure.
  *
  * @param learnt what was learnt
  */
@@ -68,7 +68,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
     return told(blocks);
   }
 
-  /** What was learnt, how to read it, and what it does not rest on. */
+  /** The lessons, how to read them, and what they do not rest on. */
   public List<LearntBlock> blocks() {
     List<LearntBlock> blocks = new ArrayList<>(figures());
     blocks.add(new LearntBlock(RANGES, List.of()));
@@ -142,7 +142,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   }
 
   /**
-   * What the forecast of a trial has from it.
+   * The lesson that the forecast of a trial uses.
    *
    * @param trial the trial
    * @return a clause; none where nothing was learnt of any room
@@ -160,7 +160,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   }
 
   /**
-   * What is known of a room rests on this.
+   * The plates and weighings that the lesson of a room rests on.
    *
    * @param room the room
    * @return such as {@code from 2 plates and 15 weighings}

@@ -8,7 +8,7 @@ import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.Learnt;
 
 /**
- * What the trials of one folder taught, and how much nearer that brought their forecasts.
+ * The lessons of the trials of one folder, and how much nearer they brought the forecasts.
  *
  * @param folder the folder's name
  * @param learnt what was learnt; nothing where the trials could teach but were not asked yet
@@ -18,7 +18,7 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
   /** A miss that changed by less than this share is neither nearer nor farther. */
   private static final double SAME = 0.05;
 
-  /** Whether anything was learnt; false where there is only the hint that something could be. */
+  /** Returns whether anything was learnt, more than the hint that something could be. */
   public boolean isTaught() {
     return !learnt.equals(Learnt.NOTHING);
   }
@@ -29,7 +29,7 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
   }
 
   /**
-   * What the plates before a trial did to its forecast.
+   * The effect of the plates before a trial on its forecast.
    *
    * @param look the trial looked back on
    * @return nearer, farther or as near; empty for the first plate
@@ -43,7 +43,7 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
   }
 
   /**
-   * What the workshops of some trials taught.
+   * The lessons of the workshops of some trials.
    *
    * @param workshops the workshops
    * @param forecasts the trials

@@ -21,7 +21,7 @@ import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 
 /**
- * What is in a jar, in the reader's units.
+ * The content of a jar, in the reader's units.
  *
  * @param assay what is in it
  * @param assumptions what was taken for granted, a sentence each
@@ -196,7 +196,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
     return assay.content().filter(content -> content.stays().high() > 0).isPresent();
   }
 
-  /** What the jar's salt does to a film, in a sentence; empty where it is not known. */
+  /** The effect of the jar's salt on a film, in a sentence; empty where it is not known. */
   public String salt() {
     return assay
         .saltAdvice()

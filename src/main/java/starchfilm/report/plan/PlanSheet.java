@@ -27,7 +27,7 @@ import starchfilm.report.words.RoomWords;
 import starchfilm.request.PlanQuestion;
 
 /**
- * What can be made of what is at hand: recipes, a series, or what pieces take.
+ * A plan for what is at hand: recipes, a series, or what pieces take.
  *
  * @param question what was asked
  * @param plan what was found
@@ -55,7 +55,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
     return Cautions.of(plan.request());
   }
 
-  /** What a page says of a series or of pieces beside the sheets; empty for mere recipes. */
+  /** The sentences of a page on a series or on pieces beside the sheets; empty for mere recipes. */
   public List<String> beside() {
     return plan.series()
         .map(SeriesText::beside)
@@ -63,7 +63,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
         .orElse(List.of());
   }
 
-  /** What would help where nothing fits. */
+  /** The ways out where nothing fits. */
   public List<String> waysOut() {
     return plan.giveUps().stream().map(way -> PlanWords.sentence(way, plan.request())).toList();
   }
@@ -138,7 +138,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
             .formatted(GRAM.noted(supplies.glycerolKg()), GRAM.noted(supplies.pureGlycerolKg()));
   }
 
-  /** What is said where there is no way out. */
+  /** The sentence where there is no way out. */
   public String noWayOut() {
     return "Giving up one or two wishes would not help: in this air the film does not get dry. Move"
         + " the plates to drier or warmer air.";

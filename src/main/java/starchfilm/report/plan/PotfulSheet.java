@@ -8,7 +8,7 @@ import starchfilm.report.words.Plural;
 import starchfilm.report.words.PotLine;
 
 /**
- * What goes into the pot at once.
+ * The ingredients that go into the pot at once.
  *
  * @param heading for which plates, and how often
  * @param lines one an ingredient

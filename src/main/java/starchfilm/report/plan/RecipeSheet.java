@@ -159,7 +159,7 @@ public record RecipeSheet(
     return GRAM.noted(recipe.pourKg());
   }
 
-  /** What is weighed out. */
+  /** The ingredients to weigh out. */
   public List<PotfulSheet> potfuls() {
     boolean alone = recipe.potfuls().size() == 1 && recipe.potfuls().get(0).times() == 1;
     return recipe.potfuls().stream()
@@ -217,7 +217,7 @@ public record RecipeSheet(
     return Figures.range(Figures.two(from), Figures.two(to));
   }
 
-  /** How it is poured, in sentences. */
+  /** The steps of the pour, in sentences. */
   public List<String> pour() {
     Levelling levelling = recipe.levelling();
     double wet = recipe.casting().pour().wetThicknessM().value();
@@ -266,7 +266,7 @@ public record RecipeSheet(
             .collect(joining(", "));
   }
 
-  /** What the film will be like. */
+  /** The figures of the film. */
   public List<Figure> film() {
     return List.of(
         new Figure("feel", feel()),
@@ -308,7 +308,7 @@ public record RecipeSheet(
         : " rather than " + PlainWords.word(wished);
   }
 
-  /** When it is ready. */
+  /** The times until it is ready. */
   public List<Figure> drying() {
     if (recipe.drying().verdict() == DryingVerdict.TOO_DAMP) {
       return List.of(new Figure("in this room", "never; the air is too damp"));
@@ -325,7 +325,7 @@ public record RecipeSheet(
     return new Figure(name, Spans.of(recipe.drying().at(spot).at(milestone).timeS()));
   }
 
-  /** How likely by the date; empty without a date. */
+  /** The chance to be ready by the date; empty without a date. */
   public String byDate() {
     if (recipe.chances().byDate().isEmpty()) {
       return "";
@@ -336,7 +336,7 @@ public record RecipeSheet(
             PlanWords.chance(recipe.chances().byDate().getAsDouble()));
   }
 
-  /** What keeps it from giving more. */
+  /** The limits that keep it from giving more. */
   public List<String> limits() {
     return recipe.limits().stream()
         .map(PlanWords::sentence)
@@ -345,7 +345,7 @@ public record RecipeSheet(
         .toList();
   }
 
-  /** What may go wrong with this film. */
+  /** The warnings of what may go wrong with this film. */
   public List<String> warnings() {
     List<String> warnings = new ArrayList<>(notes);
     double sure = request.map(PlanRequest::sure).orElse(0.0);

@@ -10,7 +10,7 @@ import starchfilm.planning.Potful;
 import starchfilm.report.words.Plural;
 
 /**
- * What goes into a pot for trials that are cooked several times over.
+ * The potfuls of trials that are cooked several times over.
  *
  * @param potfuls what is weighed out for each kind of potful
  * @param sentence why it is more than one; empty where one potful is enough

@@ -28,14 +28,14 @@ import starchfilm.report.words.RoomWords;
 import starchfilm.request.ThicknessQuestion;
 
 /**
- * How thick to pour.
+ * An answer to how thick to pour.
  *
  * @param question what was asked
  * @param answer how thick
  */
 public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
     implements Sheet.OfRows {
-  /** Whether any pour meets the date; false where even the thinnest is too late. */
+  /** Returns whether any pour meets the date; false where even the thinnest is too late. */
   public boolean isAnyFound() {
     return answer.pours().stream().anyMatch(pour -> pour.reach() != DateReach.TOO_SOON);
   }

@@ -22,7 +22,7 @@ import starchfilm.today.Today;
 import starchfilm.today.WakingHours;
 
 /**
- * When to look at each plate, as a calendar file.
+ * A calendar file of the times to look at each plate.
  *
  * <p>Source: RFC 5545, Internet Calendaring and Scheduling Core Object Specification (iCalendar),
  * 2009: lines of at most 75 octets (3.1), text escaped (3.3.11), local times without a zone, which

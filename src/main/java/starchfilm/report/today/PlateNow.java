@@ -56,7 +56,7 @@ public record PlateNow(Standing standing) {
     return forecast().trial().name() + (which.isEmpty() ? howMany : which);
   }
 
-  /** Which plates of the pour; empty where it is all of them. */
+  /** The numbers of the plates of the pour; empty where it is all of them. */
   public String plates() {
     List<Integer> numbers = standing.plates();
     if (numbers.size() == standing.of()) {
@@ -66,22 +66,22 @@ public record PlateNow(Standing standing) {
     return (numbers.size() == 1 ? "plate " : "plates ") + all;
   }
 
-  /** What it needs, as a word of style sheets and data files. */
+  /** The need of the plate, as a word of style sheets and data files. */
   public String need() {
     return standing.need().name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether nothing is to be done yet. */
+  /** Returns whether nothing is to be done yet. */
   public boolean isWaiting() {
     return standing.need() == Need.WAIT;
   }
 
-  /** What it needs and why, in one sentence; where it is wanted by a date, a second on that. */
+  /** The need and its reason, in one sentence; where it is wanted by a date, a second on that. */
   public String sentence() {
     return needed() + wanted().map(words -> " " + words).orElse("");
   }
 
-  /** Whether it is ready by the date its plan was made for. */
+  /** The chance that it is ready by the date its plan was made for. */
   public Optional<String> wanted() {
     OptionalDouble byS = forecast().trial().wanted().byS();
     if (byS.isEmpty() || standing.need() == Need.OVERDUE) {
@@ -169,7 +169,7 @@ public record PlateNow(Standing standing) {
                 .orElse(""));
   }
 
-  /** What a weighing now would do to the range. */
+  /** The effect of a weighing now on the range. */
   public String narrowing() {
     double left = standing.scale().rangeLeft();
     double widthS = standing.readyS().high() - Math.max(standing.readyS().low(), standing.nowS());
@@ -183,7 +183,7 @@ public record PlateNow(Standing standing) {
             .formatted(effect, Spans.of(widthS), Spans.of(left * widthS, widthS));
   }
 
-  /** When it is dry through, in the middle case. */
+  /** The day on which it is dry through, in the middle case. */
   String readyDate() {
     return Double.isInfinite(standing.readyS().middle())
         ? "never dry here"
@@ -203,7 +203,7 @@ public record PlateNow(Standing standing) {
     return moved ? window + " (" + WakingHours.WORDS + ")" : window;
   }
 
-  /** How much of the water is left. */
+  /** The share of the water that is left. */
   public String waterLeft() {
     Band left = standing.waterLeft();
     return "about %s %% of its water is left%s"
@@ -212,27 +212,27 @@ public record PlateNow(Standing standing) {
             Figures.around(PERCENT.whole(left.low()), PERCENT.whole(left.high())));
   }
 
-  /** What the scale shows, and of what. */
+  /** The heading of the scale's figures: what is weighed. */
   public String scaleHead() {
     return standing.emptyKg().isPresent()
         ? "On the scale, plate included"
         : "The film alone (the weight of the empty plate is not noted)";
   }
 
-  /** What the scale should show now. */
+  /** The expected reading of the scale now. */
   public String scaleNow() {
     Band now = standing.scale().nowKg();
     return scale(now.middle()) + Figures.around(figure(now.low()), figure(now.high()));
   }
 
-  /** What it shows when a milestone comes. */
+  /** The expected reading of the scale when a milestone comes. */
   public String scaleAt(Milestone milestone) {
     return Double.isInfinite(standing.forecast().drying().timeS(milestone).middle())
         ? "never"
         : scale(standing.scale().kgAt(milestone));
   }
 
-  /** What the range was at the pour, where weighings narrowed it. */
+  /** The range at the pour, where weighings narrowed it. */
   public Optional<String> before() {
     return forecast().weighed().takenIn() == 0
         ? Optional.empty()
@@ -296,7 +296,7 @@ public record PlateNow(Standing standing) {
     return "What helps most is " + what + effect + ".";
   }
 
-  /** What may hurt whoever dries it faster or finds it mouldy. */
+  /** The cautions for whoever dries it faster or finds it mouldy. */
   public List<Caution> cautions() {
     return switch (standing.need()) {
       case MOULDS_SOON, MOULDS_LATER -> List.of(Caution.FANS_AND_HEATERS, Caution.MOULD);
@@ -309,7 +309,7 @@ public record PlateNow(Standing standing) {
     return DryingFigure.of(forecast(), OptionalDouble.of(standing.nowS()));
   }
 
-  /** What the curve says, at even steps along its axis. */
+  /** The readings of the curve, at even steps along its axis. */
   public List<String> readOuts() {
     return DryingFigure.readOuts(
         forecast(), OptionalDouble.of(standing.nowS()), standing.emptyKg());
@@ -325,7 +325,7 @@ public record PlateNow(Standing standing) {
     return new CutPlate(forecast()).alongTime(standing);
   }
 
-  /** What the room makes of it, where it does not simply dry; may be empty. */
+  /** The effect of the room, where it does not simply dry; may be empty. */
   public String advice() {
     return forecast().drying().verdict() == DryingVerdict.DRIES ? "" : Headline.of(forecast());
   }

@@ -16,7 +16,7 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Today;
 
 /**
- * What to do now, in words and as one picture.
+ * The plates that need somebody now, in words and as one picture.
  *
  * @param today what to do
  * @param learnt whether the forecasts are corrected for their rooms, a sentence a room
@@ -40,12 +40,12 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet {
     return PlateCalendar.of(today);
   }
 
-  /** What may hurt whoever does it. */
+  /** The cautions for whoever tends to the plates. */
   public List<Caution> cautions() {
     return plates().stream().flatMap(plate -> plate.cautions().stream()).distinct().toList();
   }
 
-  /** How many plates need somebody, or when the next look is. */
+  /** The number of plates that need somebody, or the time of the next look. */
   public String headline() {
     int need =
         plates().stream()
@@ -65,7 +65,7 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet {
         .orElse("Nothing to do now.");
   }
 
-  /** What is odd, such as a pour in the future. */
+  /** The questions on what is odd, such as a pour in the future. */
   public List<String> questions() {
     return today.ahead().stream()
         .map(

@@ -29,12 +29,12 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
     return DryingFigure.of(forecast, OptionalDouble.empty());
   }
 
-  /** What that says, at even steps along its axis. */
+  /** The readings of the curve, at even steps along its axis. */
   public List<String> readOuts() {
     return DryingFigure.readOuts(forecast, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  /** What became of its plates; empty where that is not noted, or one still dries. */
+  /** The ends of its plates; empty where none is noted, or one still dries. */
   public String ended() {
     return plates.isEmpty() ? ended(forecast.trial()) : "";
   }
@@ -68,7 +68,7 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
             .collect(Collectors.joining(" "));
   }
 
-  /** How far its plates lie apart; empty for one. */
+  /** The spread between its plates; empty for one. */
   public String spread() {
     double[] readyS =
         plates.stream()
@@ -85,7 +85,7 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
   }
 
   /**
-   * What its plan was asked for.
+   * The film and the date that its plan was asked for.
    *
    * @param trial the trial
    * @return a sentence; empty where nobody asked for anything

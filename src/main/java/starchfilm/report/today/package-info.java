@@ -1,4 +1,4 @@
-/** What to do now, as a page, as lines, as data and as a calendar. */
+/** The plates that need somebody now, as a page, as lines, as data and as a calendar. */
 @NullMarked
 package starchfilm.report.today;
 

@@ -5,7 +5,7 @@ public final class Anchor {
   private Anchor() {}
 
   /**
-   * Where a trial is on the page; never made from what the user wrote.
+   * The place of a trial on the page; never made from what the user wrote.
    *
    * @param number its number
    * @return such as {@code trial-3}

@@ -42,7 +42,7 @@ public final class Glossary {
   }
 
   /**
-   * What a word means, to follow a colon.
+   * The meaning of a word, to follow a colon.
    *
    * @param term a word of the glossary
    * @return the sentence with a small first letter and without its full stop

@@ -15,7 +15,7 @@ import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.figures.Figures;
 
-/** What is odd about a recipe, in a sentence with the way out. */
+/** The oddities of a recipe, each a sentence with the way out. */
 public final class OddityWords {
   /** Paste that stays in the pot, over what is poured; assumed, no source. */
   private static final double LEFT_IN_POT = 0.05;
@@ -36,7 +36,7 @@ public final class OddityWords {
   }
 
   /**
-   * What is odd about a trial.
+   * The oddities of a trial.
    *
    * @param trial the trial
    * @return a sentence each

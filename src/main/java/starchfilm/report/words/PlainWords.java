@@ -16,7 +16,7 @@ import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.numerics.figures.Figures;
 
-/** What the rooms below find out, in plain words. */
+/** Kinds, chances and faults in plain words. */
 public final class PlainWords {
   private static final Map<String, String> KINDS =
       Glossary.read("kinds.txt").stream()
@@ -37,7 +37,7 @@ public final class PlainWords {
   }
 
   /**
-   * What is said of a kind.
+   * The words on one aspect of a kind.
    *
    * @param kind a constant of a kind that {@code kinds.txt} tells of
    * @param about the words behind the kind in a heading there, such as {@code in the hand}
@@ -58,7 +58,7 @@ public final class PlainWords {
   }
 
   /**
-   * How likely each feel is.
+   * The chances of each feel.
    *
    * @param chances of the film
    * @return such as {@code Of 100 such films about 48 are flexible and 30 stiff.}
@@ -88,7 +88,7 @@ public final class PlainWords {
   }
 
   /**
-   * What a milestone means, and what it looks and feels like (common practice, no source).
+   * The meaning of a milestone, its looks and its feel (common practice, no source).
    *
    * @param milestone the milestone
    * @return a clause

@@ -21,7 +21,7 @@ import starchfilm.planning.PlanRequest;
 import starchfilm.planning.RecipeOutcome;
 import starchfilm.planning.Wish;
 
-/** What a plan finds, in plain words. */
+/** The findings of a plan, in plain words. */
 public final class PlanWords {
   /** A difference by less is none (ratio; judged). */
   private static final double NOTICEABLE = 0.01;
@@ -29,7 +29,7 @@ public final class PlanWords {
   private PlanWords() {}
 
   /**
-   * What a recipe is best at.
+   * The title of a recipe: what it is best at.
    *
    * @param goals at least one
    * @return such as {@code Safest and ready soonest}

@@ -15,7 +15,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What goes on the scale and into the pot.
+ * An ingredient that goes on the scale and into the pot.
  *
  * @param name the ingredient
  * @param grams how much, with its unit

@@ -61,7 +61,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * When it was poured.
+   * The moment of the pour.
    *
    * @return such as {@code Mon 13 Apr 2026, 18:30}, or {@code pour not dated}
    */

@@ -40,7 +40,7 @@ public final class RecipeWords {
   }
 
   /**
-   * What the jar of glycerol holds.
+   * The content of the jar of glycerol.
    *
    * @param portion what was weighed from it
    * @return such as {@code 88 % glycerol, 9.0 % water, 3 % salt}; {@code none} where none was used
@@ -82,7 +82,7 @@ public final class RecipeWords {
   }
 
   /**
-   * What was done to the film while it dried.
+   * The changes to the film while it dried.
    *
    * @param changes in order of time
    * @return such as {@code turned after 2.0 days}

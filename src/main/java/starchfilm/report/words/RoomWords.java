@@ -66,7 +66,7 @@ public final class RoomWords {
   }
 
   /**
-   * How damp it is.
+   * The dampness of a room.
    *
    * @param room the room
    * @return mean relative humidity (ratio)
@@ -76,7 +76,7 @@ public final class RoomWords {
   }
 
   /**
-   * How fast its air moves.
+   * The speed of a room's air.
    *
    * @param room the room
    * @return m/s
