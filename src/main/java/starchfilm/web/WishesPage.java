@@ -82,7 +82,7 @@ record WishesPage(PageContext desk) {
         + form.text("feel")
         + (form.text("pieces").isEmpty() ? "" : ", film needed: " + form.text("pieces"))
         + (form.text("vary").isEmpty() ? "" : ", varied: " + form.text("vary"))
-        + (by.isEmpty() ? "" : ", ready after " + FormEntries.withUnit(by, "days"));
+        + (by.isEmpty() ? "" : ", ready by " + FormEntries.withUnit(by, "days after the pour"));
   }
 
   private static String plates(Fields form) {

@@ -44,12 +44,12 @@ class AnswerFirstInBrowserTest {
       @Served RunningSite site) {
     open(window, site, "/plan/wishes", phone);
     window.write("Glycerol in the jar", "250");
-    window.write("Ready after, days", days);
+    window.write("Ready by", days);
     window.send("Find recipes");
 
     assertAnswered(window, heading);
     window.fold("change").click();
-    assertThat(window.field("Ready after, days").getDomProperty("value")).isEqualTo(days);
+    assertThat(window.field("Ready by").getDomProperty("value")).isEqualTo(days);
   }
 
   @ParameterizedTest

@@ -31,7 +31,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
   private static final double STEPS_A_RANGE = 5;
 
   /** Narrower parts hold no word. */
-  private static final double LABELLED_FROM = 0.12;
+  private static final double LABELLED_FROM = 0.2;
 
   /** No film is cast with more glycerol than starch. */
   private static final double MOST_USED = 1;
