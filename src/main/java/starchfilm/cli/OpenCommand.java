@@ -19,12 +19,6 @@ import starchfilm.web.http.Serving;
 
 /** Opens the pages of a folder in the browser. */
 record OpenCommand(Asked asked) implements Callable<Integer> {
-  /**
-   * Likely cases behind a slider: a band within a few per cent of the full one, many times a
-   * second.
-   */
-  private static final int SKETCH_CASES = 40;
-
   private static final String ANY_USER = "open.any-user";
   private static final int MOST_PORT = 65_535;
 
@@ -70,12 +64,11 @@ record OpenCommand(Asked asked) implements Callable<Integer> {
     boolean shareOnLan = asked.has("open.share-on-lan");
     boolean anyUser = asked.has(ANY_USER);
     Workshops workshops = new Workshops(asked.clock());
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS));
     UseCases useCases =
         new UseCases(
-            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
-            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::outline,
-            new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::outline,
-            SKETCH_CASES,
+            analyst::whole,
+            analyst::outline,
             () -> new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
             workshops::learn,
             workshops);

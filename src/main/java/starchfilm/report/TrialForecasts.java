@@ -29,23 +29,19 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   }
 
   /**
-   * Forecasts as fully as their number allows: up to {@value #FULL_UP_TO} trials with every likely
-   * case and with what more of each ingredient would do, more of them with the fewest cases.
+   * Forecasts as fully as their number allows: up to {@value #FULL_UP_TO} trials with what more of
+   * each ingredient would do.
    *
    * @param trials the trials
    * @param knowledge what is known before a trial is forecast
    * @return every forecast or failure
    */
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.DRAWS));
     if (trials.size() <= FULL_UP_TO) {
-      return of(
-          trials, new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.DRAWS))::whole);
+      return of(trials, analyst::whole);
     }
-    TrialForecasts outlines =
-        of(
-            trials,
-            new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.FEWEST_DRAWS))
-                ::outline);
+    TrialForecasts outlines = of(trials, analyst::outline);
     return new TrialForecasts(outlines.done(), outlines.failures(), true);
   }
 
@@ -57,10 +53,9 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   List<String> remarks() {
     return outlined
         ? List.of(
-            ("There are more than %s trials, so each forecast rests on %s likely cases instead of"
-                    + " %s and leaves out what more of an ingredient would do and what would lower a"
-                    + " risk; compare fewer at a time for that.")
-                .formatted(FULL_UP_TO, DryingForecaster.FEWEST_DRAWS, DryingForecaster.DRAWS))
+            ("There are more than %s trials, so each forecast leaves out what more of an ingredient"
+                    + " would do and what would lower a risk; compare fewer at a time for that.")
+                .formatted(FULL_UP_TO))
         : List.of();
   }
 

@@ -34,9 +34,7 @@ public final class NotebookSite implements AutoCloseable {
    */
   public NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    bench =
-        new Workbench(
-            useCases.forecast(), useCases.glance(), useCases.sketch(), useCases.workshops()::of);
+    bench = new Workbench(useCases.forecast(), useCases.glance(), useCases.workshops()::of);
     NotebookFolder notebook = new NotebookFolder(folder, new KeptReadings());
     server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }

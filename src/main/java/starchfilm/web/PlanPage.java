@@ -112,7 +112,6 @@ record PlanPage(PageContext desk) {
     values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
     values.put("origins", FileWord.all(GlycerolOrigin.values()));
     values.put(ORIGIN, moved.origin());
-    values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
       TrialAnalysis analysis = desk.bench().sketch(cooked.trials().get(0));

@@ -15,9 +15,6 @@ import starchfilm.learning.Workshops;
  *
  * @param forecast forecasts a trial in full
  * @param glance forecasts a trial with the same figures, but not what changes would do
- * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
- *     without levers
- * @param sketchCases how many likely cases a sketch rests on
  * @param adviser makes what tells what to try next; its table is read once it is asked for
  * @param learner learns from the trials of a folder; writes nothing
  * @param workshops what was learnt from the trials of the folder
@@ -25,8 +22,6 @@ import starchfilm.learning.Workshops;
 public record UseCases(
     Function<Trial, TrialAnalysis> forecast,
     Function<Trial, TrialAnalysis> glance,
-    Function<Trial, TrialAnalysis> sketch,
-    int sketchCases,
     Supplier<Adviser> adviser,
     Learning learner,
     Workshops workshops) {

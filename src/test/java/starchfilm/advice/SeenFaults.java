@@ -23,7 +23,7 @@ import starchfilm.forecast.TrialForecaster;
 /** Faults seen on a plain plate, of which every field was noted. */
 final class SeenFaults {
   private static final DryingForecaster DRYING =
-      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
 
   private SeenFaults() {}
 

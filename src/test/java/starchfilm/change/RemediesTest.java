@@ -25,7 +25,7 @@ class RemediesTest {
       new CastingForecaster(
           new PlateParameters(ParameterDistribution.textbook(), false, 0, List.of()),
           new FilmForecaster(),
-          DryingForecaster.FEWEST_DRAWS);
+          DryingForecaster.DRAWS);
 
   private static final Casting BRITTLE =
       Castings.plate(10, Castings.paste(0.06, 0), Castings.room(20, 20, 0.1), 60);

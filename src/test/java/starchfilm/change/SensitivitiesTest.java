@@ -25,7 +25,7 @@ class SensitivitiesTest {
       new CastingForecaster(
           new PlateParameters(ParameterDistribution.textbook(), false, 0, List.of()),
           new FilmForecaster(),
-          DryingForecaster.FEWEST_DRAWS);
+          DryingForecaster.DRAWS);
 
   private final Casting usual = Castings.film(paste(0.28, 0.005));
 

@@ -38,7 +38,7 @@ class ManyTrialsTest {
                 + " the last thousand of all in the table; compare fewer files to see more of"
                 + " them.");
     assertThat(page.select(".remarks li").text())
-        .contains("each forecast rests on 20 likely cases");
+        .contains("each forecast leaves out what more of an ingredient");
     assertListIsInOrder(page, "name", names(page.select(".roll li")).stream().sorted().toList());
     for (Element link : page.select("a[href^=#]")) {
       assertThat(page.getElementById(link.attr("href").substring(1))).as("%s", link).isNotNull();

@@ -17,7 +17,7 @@ class DryingSlopesTest {
   private static final UncertainParameter[] PARAMETERS = UncertainParameter.values();
 
   private static double[] slopes(Casting casting, ParameterDistribution model) {
-    return LikelyCases.of(PreparedCase.of(casting), model).slopes();
+    return LikelyCases.of(PreparedCase.of(casting), model, 1).slopes();
   }
 
   private static double logDryS(Casting casting, ParameterSample deviations) {
@@ -58,7 +58,7 @@ class DryingSlopesTest {
     assertThat(slopes[air.ordinal()])
         .isCloseTo(logDryS(damp, off(air, 1)) - middle, within(1e-6))
         .isNegative();
-    assertThat(LikelyCases.of(PreparedCase.of(damp), TEXTBOOK).draws(32))
+    assertThat(LikelyCases.of(PreparedCase.of(damp), TEXTBOOK, 16).cases())
         .isEqualTo(TEXTBOOK.draws(32, slopes));
   }
 
@@ -69,38 +69,14 @@ class DryingSlopesTest {
     ParameterDistribution sure =
         ParameterDistribution.learnt(
             new double[PARAMETERS.length], new double[PARAMETERS.length][PARAMETERS.length]);
-    LikelyCases alike = LikelyCases.of(PreparedCase.of(Castings.USUAL), sure);
+    LikelyCases alike = LikelyCases.of(PreparedCase.of(Castings.USUAL), sure, 5);
     for (double slope : alike.slopes()) {
       assertThat(slope).isCloseTo(0, within(1e-6));
     }
-    for (ParameterSample one : alike.draws(5)) {
+    for (ParameterSample one : alike.cases()) {
       for (UncertainParameter parameter : PARAMETERS) {
         assertThat(one.of(parameter)).isCloseTo(0, within(1e-6));
       }
     }
-  }
-
-  /**
-   * A film dries about in proportion to its thickness: 8 % of it alone leave less than a tenth of
-   * the time open, with 9 % of the air's transfer beside it more; where nothing dries all is open.
-   */
-  @Test
-  void areSmallWhereLittleIsOpen() {
-    assertThat(isNarrow(Castings.USUAL, 0.08, 0)).isTrue();
-    assertThat(isNarrow(Castings.USUAL, 0.08, 0.09)).isFalse();
-    Casting wet = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
-    assertThat(isNarrow(wet, 0.08, 0)).isFalse();
-  }
-
-  private static boolean isNarrow(Casting casting, double thicknessSd, double airSideSd) {
-    double[][] covariance = new double[PARAMETERS.length][PARAMETERS.length];
-    int thickness = UncertainParameter.THICKNESS.ordinal();
-    int airSide = UncertainParameter.AIR_SIDE.ordinal();
-    covariance[thickness][thickness] = thicknessSd * thicknessSd;
-    covariance[airSide][airSide] = airSideSd * airSideSd;
-    return LikelyCases.of(
-            PreparedCase.of(casting),
-            ParameterDistribution.learnt(new double[PARAMETERS.length], covariance))
-        .isNarrow();
   }
 }

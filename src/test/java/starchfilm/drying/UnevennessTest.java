@@ -19,7 +19,7 @@ import starchfilm.numerics.evidence.Estimate;
 /** A plate whose unevenness nobody measured is known less well where it is thick and thin. */
 class UnevennessTest {
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), 512);
   private static final Casting UNMEASURED =
       Castings.USUAL.with(
           new Pour(

@@ -71,8 +71,6 @@ final class RunningSite implements AutoCloseable {
                   beforeWork.run();
                   return analyst.outline(trial);
                 },
-                new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, FEW_DRAWS))::outline,
-                FEW_DRAWS,
                 () -> new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, FEW_DRAWS),
                 (root, trials, requireWanted) -> {
                   beforeWork.run();

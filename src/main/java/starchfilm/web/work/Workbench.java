@@ -54,19 +54,17 @@ public final class Workbench implements AutoCloseable {
    *
    * @param forecaster makes forecasts
    * @param glancer makes the same without what changes would do, for pages of many plates
-   * @param sketcher makes quicker ones, of recipes that are moved about
    * @param grounds what the forecast of a trial rests on beside the trial; where that is equal, so
    *     is the forecast
    */
   public Workbench(
       Function<Trial, TrialAnalysis> forecaster,
       Function<Trial, TrialAnalysis> glancer,
-      Function<Trial, TrialAnalysis> sketcher,
       Function<Trial, Object> grounds) {
     this.grounds = grounds;
     this.forecaster = kept(forecaster);
     this.glancer = kept(glancer);
-    this.sketcher = kept(sketcher);
+    this.sketcher = kept(glancer);
   }
 
   /** A trial that changed in any way is another trial, and what was learnt makes other grounds. */

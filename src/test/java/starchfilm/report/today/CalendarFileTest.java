@@ -52,7 +52,7 @@ class CalendarFileTest {
             .formatted(name, more));
     Instant instant = Instant.parse(now);
     Workshops workshops = new Workshops(Clock.fixed(instant, ZoneOffset.UTC));
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.FEWEST_DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
     return Today.of(
         NotebookReader.read(List.of(file)).trials(),
         LocalDateTime.ofInstant(instant, ZoneOffset.UTC),
