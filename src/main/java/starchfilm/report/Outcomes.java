@@ -129,6 +129,7 @@ final class Outcomes {
               offset.dy(),
               offset.far(),
               kind(place.trial()),
+              !place.trial().seen().faults().isEmpty(),
               said));
     }
     return Optional.of(
@@ -157,13 +158,9 @@ final class Outcomes {
 
   private static String kind(TrialForecast trial) {
     OptionalInt rating = trial.seen().rating();
-    String colour =
-        rating.isEmpty()
-            ? "unrated"
-            : rating.getAsInt() >= GOOD_FROM
-                ? "good"
-                : rating.getAsInt() <= BAD_UP_TO ? "bad" : "fair";
-    return colour + (trial.seen().faults().isEmpty() ? "" : " faulty");
+    return rating.isEmpty()
+        ? "unrated"
+        : rating.getAsInt() >= GOOD_FROM ? "good" : rating.getAsInt() <= BAD_UP_TO ? "bad" : "fair";
   }
 
   private static String judged(TrialForecast trial) {

@@ -35,7 +35,8 @@ public record Scatter(String title, String description, Axis across, Axis up, Li
    * @param dx where the number stands to the right of the point
    * @param dy and below it
    * @param far whether a line leads to the number
-   * @param kind class of its look
+   * @param kind class of its colour
+   * @param faulty true for a triangle: the film had a fault
    * @param words what it is, in words
    */
   public record Point(
@@ -48,5 +49,6 @@ public record Scatter(String title, String description, Axis across, Axis up, Li
       String dy,
       boolean far,
       String kind,
+      boolean faulty,
       String words) {}
 }
