@@ -93,11 +93,14 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
                 RoomWords.temperature(request.casting().room()),
                 RoomWords.speed(request.casting().room())));
     lines.add("");
-    answer.pours().forEach(pour -> lines.add(line(pour)));
+    // The surest first: it is the one to take.
+    for (int i = answer.pours().size() - 1; i >= 0; i--) {
+      lines.add(line(answer.pours().get(i)));
+    }
     lines.add("");
     if (isAnyFound()) {
       lines.add(
-          "The last of these is dry through in %s; the film %s."
+          "The first of these is dry through in %s; the film %s."
               .formatted(
                   Spans.of(answer.readyS()), PlainWords.word(answer.film().feel(), "in the hand")));
     } else {
