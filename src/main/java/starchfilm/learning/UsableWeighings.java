@@ -1,14 +1,13 @@
 package starchfilm.learning;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import starchfilm.casting.trial.OddWeighing;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 
 /**
- * What of a plate's weighings is fitted: not the odd ones, and of a logging scale's thousands every
+ * The weighings of a plate that are fitted: not the odd ones, and of a logging scale's thousands every
  * so many, for its readings of one hour all tell the same.
  *
  * @param used what is fitted, in order of time
@@ -22,8 +21,7 @@ record UsableWeighings(List<Weighing> used, List<OddWeighing> odd, int every) {
   static final int MOST = 60;
 
   static UsableWeighings of(Trial trial) {
-    List<Weighing> noted = new ArrayList<>(trial.seen().weighings());
-    noted.sort(Comparator.comparingDouble(Weighing::timeS));
+    List<Weighing> noted = trial.seen().weighings();
     int every = (noted.size() + MOST - 1) / MOST;
     List<Weighing> looked = new ArrayList<>();
     for (int i = 0; i < noted.size(); i++) {

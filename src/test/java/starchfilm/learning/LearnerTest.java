@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -184,5 +185,41 @@ class LearnerTest {
           .as("%s", factor)
           .isLessThan(0.25 * factor.spread());
     }
+  }
+
+  /** Plates of which every other weighing is off by the same factor: two stories of each. */
+  private static Learner taughtByTwoStories(int seed, int off, double factor) {
+    List<Trial> trials = new ArrayList<>();
+    int count = 1 + new Random(seed).nextInt(9);
+    for (Trial trial : new MadeUpNotebook(seed, HERE).trials(count)) {
+      List<Weighing> weighings = new ArrayList<>(trial.seen().weighings());
+      for (int i = off; i < weighings.size(); i += 2) {
+        Weighing was = weighings.get(i);
+        weighings.set(i, new Weighing(was.timeS(), factor * was.filmMassKg(), was.massSdKg()));
+      }
+      trials.add(SyntheticPlates.with(trial, trial.file(), weighings, List.of()));
+    }
+    return Learner.taughtBy(trials, HERE, () -> {});
+  }
+
+  /** Full steps from round to round never come to rest here; shorter ones do. */
+  @Test
+  void platesThatTellTwoStoriesStillComeToRest() {
+    assertThat(taughtByTwoStories(42, 0, 1.54).leftOut()).isEmpty();
+    assertThat(taughtByTwoStories(52, 0, 1.74).leftOut()).isEmpty();
+  }
+
+  @Test
+  void aPlateThatNeverComesToRestIsNamedAndTheOthersTeach() {
+    Learner learner = taughtByTwoStories(34, 0, 1.38);
+
+    assertThat(learner.leftOut())
+        .singleElement()
+        .satisfies(
+            left -> {
+              assertThat(left.file()).isEqualTo("trial 1.json");
+              assertThat(left.reason()).startsWith("learning does not settle with this plate");
+            });
+    assertThat(learner.plates()).isNotEmpty().noneMatch(plate -> plate.file().equals("trial 1.json"));
   }
 }
