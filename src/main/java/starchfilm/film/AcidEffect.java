@@ -3,7 +3,7 @@ package starchfilm.film;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * What the vinegar did while the paste cooked.
+ * The effect of the vinegar while the paste cooked.
  *
  * @param pastePh pH of the paste; 7 without acid
  * @param chainCutsPerBond share of the bonds between glucose units that were cut

@@ -18,7 +18,7 @@ import starchfilm.numerics.evidence.Source;
  * after gels. Cheap to evaluate and safe to share between threads.
  */
 public final class DryingMechanics {
-  /** What stiffness and toughness rest on. */
+  /** The source of stiffness and toughness. */
   public static final Source SOURCE =
       new Source(
           "stiffness of a drying film by the rule of the dry film, times the cube of its starch's"

@@ -1,6 +1,6 @@
 package starchfilm.film;
 
-/** What a film is like in the hand. */
+/** The feel of a film in the hand. */
 public enum Feel {
   /** Snaps when bent. */
   BRITTLE,

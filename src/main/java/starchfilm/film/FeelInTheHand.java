@@ -4,7 +4,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What a film is like in the hand, from its plasticiser and its distance from the glass transition.
+ * The feel of a film in the hand, from its plasticiser and its distance from the glass transition.
  *
  * <p>With x = T - Tg of the film, aged as it is:
  *

@@ -6,7 +6,7 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
-/** What the film rules warn of, each with when and its basis. */
+/** The cautions of the film rules, each with its condition and its basis. */
 public enum FilmCaution {
   /** Without starch there is no film; the glycerol stays a liquid. */
   NO_FILM(
@@ -104,7 +104,7 @@ public enum FilmCaution {
   }
 
   /**
-   * What the caution rests on.
+   * Returns the source of the caution's limit.
    *
    * @return where its limit comes from
    */

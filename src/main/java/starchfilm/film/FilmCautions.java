@@ -9,7 +9,7 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
 
 /**
- * What a film and its paste are cautioned for.
+ * The facts that a film and its paste are cautioned by.
  *
  * @param casting what was asked
  * @param film the film at rest with its air

@@ -10,7 +10,7 @@ import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What the dry film will be like, each figure with its band.
+ * The forecast of the dry film, each figure with its band.
  *
  * @param equilibriumMoisture kg water per kg dry solids
  * @param dryThicknessM thickness at that moisture (m)
@@ -53,7 +53,7 @@ public record FilmForecast(
   }
 
   /**
-   * Whether a figure is not to be stated.
+   * Tells whether a figure is not to be stated.
    *
    * @param property the figure
    * @return why; empty where it may be stated

@@ -3,7 +3,7 @@ package starchfilm.film;
 import starchfilm.casting.Casting;
 import starchfilm.numerics.evidence.Refusal;
 
-/** What the film rules take at all; outside, the forecast refuses with a sentence. */
+/** The limits of the film rules; outside, the forecast refuses with a sentence. */
 final class FilmLimits {
   private static final double COLDEST_K = 233;
   private static final double HOTTEST_K = 373;

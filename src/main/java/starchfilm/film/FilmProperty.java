@@ -3,7 +3,7 @@ package starchfilm.film;
 import java.util.function.Function;
 import starchfilm.numerics.evidence.Band;
 
-/** What a film forecast tells of the dry film, and of the paste it comes from. */
+/** The figures of a film forecast, of the dry film and of the paste it comes from. */
 public enum FilmProperty {
   /** pH of the paste. */
   PASTE_PH("paste pH", film -> Band.exact(film.acid().pastePh())),

@@ -6,7 +6,7 @@ import java.util.Map;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What strips pulled from one maker's films teach about the film rules.
+ * The evidence of strips pulled from one maker's films on the film rules.
  *
  * <p>A factor's logarithm is added to the logarithm of the rule's figure for the same hand, and its
  * standard uncertainty takes the place of the rule's scatter between laboratories: the maker's own

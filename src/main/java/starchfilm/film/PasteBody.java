@@ -8,7 +8,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * Whether a paste has body enough to hold its granules, and little enough to level on the plate.
+ * The body of a paste: enough to hold its granules, and little enough to level on the plate.
  *
  * <p>The critical concentration is where the swollen granules just fill the liquid at 95 °C; below
  * it the starch settles, far above it the paste does not level. For a blend the swollen volumes

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which figures of a film are not stated, and why; where several reasons hold, the first counts.
+ * The figures of a film that are not stated, and why; where several reasons hold, the first counts.
  *
  * <p>The limits are judged: published tensile tests end at 80 % relative humidity, all but three of
  * them at 60 %; the isotherms end at 90 %; the plasticiser levels at 60 g per 100 g dry starch.

@@ -1,5 +1,5 @@
 /**
- * What the dry film will be like: glass transition, strength, elongation, stiffness, permeability,
+ * The properties of the dry film: glass transition, strength, elongation, stiffness, permeability,
  * thickness and feel.
  *
  * <p>A {@link starchfilm.film.FilmProperty} of fresh, clean laboratory film is given by one rule:

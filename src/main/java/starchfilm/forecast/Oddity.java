@@ -15,8 +15,8 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What no sensible pour looks like, though a paste and a film of it could exist: said before any
- * figure, with a way out. All limits are judged, no source, unless they say otherwise.
+ * Something no sensible pour looks like, though a paste and a film of it could exist: said before
+ * any figure, with a way out. All limits are judged, no source, unless they say otherwise.
  */
 public sealed interface Oddity {
   /** A dough rather than a paste (kg dry starch per kg paste). */

@@ -5,7 +5,7 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
- * What is known of the drying factors for the plates of one trial.
+ * The knowledge of the drying factors for the plates of one trial.
  *
  * @param factors what is known
  * @param wholly true where it holds already what the plate's own paste, pour and room leave
@@ -22,7 +22,7 @@ public record PlateParameters(
     questions = List.copyOf(questions);
   }
 
-  /** What is known without any weighing of the plate. */
+  /** The knowledge without any weighing of the plate. */
   public PlateParameters(ParameterDistribution factors, boolean wholly) {
     this(factors, wholly, 0, List.of());
   }

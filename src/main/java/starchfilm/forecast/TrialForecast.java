@@ -22,7 +22,7 @@ import starchfilm.material.recipe.Composition;
 public record TrialForecast(
     Trial trial, FilmForecast film, DryingForecast drying, PlateRisks risks, OwnWeighings weighed) {
   /**
-   * What a forecast has from the weighings of its plate and of the others of its pour.
+   * The gain of a forecast from the weighings of its plate and of the others of its pour.
    *
    * @param known what is known of the plate with them
    * @param atThePour the forecast without them, which they are held against; empty where there are
@@ -34,7 +34,7 @@ public record TrialForecast(
       return known.weighings();
     }
 
-    /** What is odd about them. */
+    /** Returns the questions about what is odd in them. */
     public List<WeighingQuestion> questions() {
       return known.questions();
     }
@@ -49,7 +49,7 @@ public record TrialForecast(
     return weighed.atThePour().orElse(drying);
   }
 
-  /** What was poured. */
+  /** Returns what was poured. */
   public Casting casting() {
     return trial.casting();
   }
@@ -59,7 +59,7 @@ public record TrialForecast(
     return casting().composition();
   }
 
-  /** What was seen of it since. */
+  /** Returns what was seen of it since. */
   public Observations seen() {
     return trial.seen();
   }

@@ -18,7 +18,7 @@ import starchfilm.forecast.TrialForecast.OwnWeighings;
  */
 public record TrialForecaster(TrialKnowledge knowledge, int draws) {
   /**
-   * What forecasts the castings of one trial, as it is and changed.
+   * Returns the forecaster of the castings of one trial, as it is and changed.
    *
    * @param trial the trial
    * @return a forecaster with what is known of it

@@ -4,11 +4,11 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.film.LearntFilm;
 
-/** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
+/** The knowledge before a trial is forecast: the textbook, or what earlier trials taught. */
 public interface TrialKnowledge {
   /**
-   * What is known of how its plates dry, with the trial's own weighings taken in. Every figure that
-   * is shown of a trial rests on this, whichever command or page shows it.
+   * Returns the knowledge of how its plates dry, with the trial's own weighings taken in. Every
+   * figure that is shown of a trial rests on this, whichever command or page shows it.
    *
    * @param trial the trial
    * @return the factors
@@ -28,7 +28,7 @@ public interface TrialKnowledge {
   PlateParameters atThePour(Trial trial);
 
   /**
-   * What is known of its film.
+   * Returns the knowledge of its film.
    *
    * @param trial the trial
    * @return what strips of other trials taught

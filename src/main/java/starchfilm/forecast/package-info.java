@@ -1,5 +1,5 @@
 /**
- * What a trial will do: its film, its drying, its risks, and what more of each ingredient would
+ * The forecast of a trial: its film, its drying, its risks, and what more of each ingredient would
  * change.
  *
  * <p>What is known beforehand, from the textbook alone or from a notebook too, comes in as {@link

@@ -77,7 +77,7 @@ final class DesignMatrix {
                 });
   }
 
-  /** What all plates have in common. */
+  /** Maps the parts that all plates have in common. */
   RealMatrix common() {
     return mapping(part -> part.level() == Level.COMMON ? 1 : 0);
   }

@@ -165,7 +165,7 @@ record Learner(List<FittedPlate> plates, List<LeftOut> leftOut) {
   }
 
   /**
-   * What the weighings of one plate teach by themselves.
+   * Computes the likelihood of one plate from its own weighings alone.
    *
    * @param before what is known without them
    * @return the likelihood; empty where nothing can be learnt from them

@@ -3,7 +3,7 @@ package starchfilm.learning;
 import starchfilm.casting.Casting;
 
 /**
- * What the model itself misses of the weight of a plate under way, beside the scale's error.
+ * The model's own error in the weight of a plate under way, beside the scale's error.
  *
  * <p>Two parts, added in squares. One of the way there: {@code 0.04 m (M - m)/M}, m the film's mass
  * and M the poured one; nothing at the pour, little when the film is at rest, most half-way. One of

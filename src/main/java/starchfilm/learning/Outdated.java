@@ -15,7 +15,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.learning.summary.Learnt;
 
 /**
- * What has changed among the trials of a workshop since it was learnt: files that are gone or have
+ * The changes among the trials of a workshop since it was learnt: files that are gone or have
  * another name, trials with more or fewer readings, and trials of which another fact was edited.
  */
 final class Outdated {

@@ -8,7 +8,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 
 /**
- * What decides which shared parts a plate takes.
+ * The facts that decide which shared parts a plate takes.
  *
  * @param pourWeighed whether the poured paste was weighed, so that no bias of pouring applies
  */

@@ -10,7 +10,7 @@ import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 
 /**
- * What is known of one plate once its weighings are taken in. A weighing that does not fit the
+ * The knowledge of one plate once its weighings are taken in. A weighing that does not fit the
  * others is kept out, and its maker is asked about it, until it is confirmed in the file; where
  * most are doubted, all are kept out.
  */

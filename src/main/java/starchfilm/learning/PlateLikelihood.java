@@ -10,7 +10,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * What the weighings of one plate teach about the deviations it shares with others: a normal
+ * The evidence of one plate's weighings on the deviations it shares with others: a normal
  * likelihood, {@code exp(-s' S s/2 + s' eta)}, with what is the plate's own averaged out.
  *
  * <p>With the information I of the weighings on the plate's deviations theta, their slope b at the

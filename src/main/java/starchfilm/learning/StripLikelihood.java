@@ -10,7 +10,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What the strips of one film teach of one property.
+ * The evidence of one film's strips on one property.
  *
  * @param file the trial's file, from the folder of the workshop file
  * @param logFactor mean of the logarithm of measured over forecast, with the standard uncertainty

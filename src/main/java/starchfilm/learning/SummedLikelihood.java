@@ -7,8 +7,8 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * What some plates teach together of the shared parts: their precisions and pulls added up, so that
- * one plate can be left out again without counting the others anew. Immutable.
+ * The joint evidence of some plates on the shared parts: their precisions and pulls added up, so
+ * that one plate can be left out again without counting the others anew. Immutable.
  *
  * <p>Parts are counted in their prior standard deviations, where the prior precision is the unit
  * matrix and nothing can be singular.

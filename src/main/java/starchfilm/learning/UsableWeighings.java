@@ -7,8 +7,8 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 
 /**
- * The weighings of a plate that are fitted: not the odd ones, and of a logging scale's thousands every
- * so many, for its readings of one hour all tell the same.
+ * The weighings of a plate that are fitted: not the odd ones, and of a logging scale's thousands
+ * every so many, for its readings of one hour all tell the same.
  *
  * @param used what is fitted, in order of time
  * @param every one of so many was looked at; 1 for all

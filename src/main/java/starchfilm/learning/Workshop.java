@@ -30,7 +30,8 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
+ * The knowledge that the trials of one folder have taught, kept in the file {@value #FILE_NAME}
+ * beside them.
  *
  * <p>Asked about a trial it has learnt from, it leaves that trial's own likelihood out, so that the
  * trial's weighings count once in {@link #drying} and not at all in {@link #atThePour}. The plates
@@ -148,7 +149,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * What its folder is called.
+   * Returns the name of its folder.
    *
    * @return the last part of its path
    */
@@ -158,7 +159,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * What was learnt, to be shown.
+   * Returns the summary of what was learnt.
    *
    * @return rooms, starch kinds, hand and films
    */
@@ -167,7 +168,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * Whether anything was learnt that a forecast can use.
+   * Tells whether anything was learnt that a forecast can use.
    *
    * @return false for the textbook
    */
@@ -176,7 +177,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * What has changed since it was learnt.
+   * Describes what has changed since it was learnt.
    *
    * @param trials trials of its folder; those that are not given are only looked for
    * @return a sentence that names trials with more or fewer readings, edited trials and files that
@@ -208,7 +209,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * What is known of a plate that nobody has poured yet.
+   * Returns the knowledge of a plate that nobody has poured yet.
    *
    * @param roomName where it will dry
    * @param starchShares share of each kind in its dry starch
@@ -233,7 +234,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * Whether a trial repeats one that was learnt from, as in a backup folder.
+   * Tells whether a trial repeats one that was learnt from, as in a backup folder.
    *
    * @param trial the trial
    * @return a sentence that names the other; empty where it is no copy
@@ -309,7 +310,7 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
-   * What is known of a film that nobody has cast yet.
+   * Returns the knowledge of a film that nobody has cast yet.
    *
    * @param starchShares share of each kind in its dry starch
    * @return what all strips taught

@@ -104,7 +104,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /**
-   * What has changed among trials since their workshops were learnt.
+   * Describes what has changed among trials since their workshops were learnt.
    *
    * @param trials the trials
    * @return one sentence a workshop where something shows
@@ -131,7 +131,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /**
-   * What is to be said of folders below one that keep to a workshop file of their own.
+   * Names the folders below one that keep to a workshop file of their own.
    *
    * @param folder a folder that was learnt from
    * @param trials the trials in it and below

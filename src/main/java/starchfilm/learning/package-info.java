@@ -1,5 +1,5 @@
 /**
- * What a notebook teaches: how this maker's rooms and pastes depart from the textbook.
+ * Learning from a notebook: how this maker's rooms and pastes depart from the textbook.
  *
  * <p>Every uncertain {@link starchfilm.drying.uncertainty.UncertainParameter} of a plate is a sum
  * of four parts: one common to all plates, one of its room, one of its starch kind, and one of the

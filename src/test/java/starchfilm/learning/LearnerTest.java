@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Random;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -220,6 +220,8 @@ class LearnerTest {
               assertThat(left.file()).isEqualTo("trial 1.json");
               assertThat(left.reason()).startsWith("learning does not settle with this plate");
             });
-    assertThat(learner.plates()).isNotEmpty().noneMatch(plate -> plate.file().equals("trial 1.json"));
+    assertThat(learner.plates())
+        .isNotEmpty()
+        .noneMatch(plate -> plate.file().equals("trial 1.json"));
   }
 }

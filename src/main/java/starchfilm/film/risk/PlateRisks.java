@@ -11,14 +11,14 @@ import starchfilm.film.DryingMechanics;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What may go wrong with one plate while it dries.
+ * The risks of one plate while it dries.
  *
  * @param crack cracking
  * @param curl letting go, shrinking in its plane and curling
  * @param mould mould
  */
 public record PlateRisks(CrackRisk crack, CurlRisk curl, MouldRisk mould) {
-  /** What the risks rest on, besides the drying. */
+  /** The sources of the risks, besides the drying. */
   public static final List<Source> SOURCES =
       List.of(
           DryingMechanics.SOURCE,

@@ -1,5 +1,5 @@
 /**
- * What may go wrong with a plate while it dries, why, and which change would help most.
+ * The risks of a plate while it dries, their causes, and which change would help most.
  *
  * <p>A film stuck to its plate builds up stress as it shrinks: it <em>cracks</em> where a crack
  * sets more energy free than it takes up, and <em>lets go</em> where that energy passes the

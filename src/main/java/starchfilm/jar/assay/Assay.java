@@ -12,7 +12,7 @@ import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What is in a jar of glycerol, or why that is not said.
+ * The content of a jar of glycerol, or why it is not stated.
  *
  * @param massKg what the jar holds (kg)
  * @param origin where it comes from
@@ -61,7 +61,8 @@ public record Assay(
   }
 
   /**
-   * What the jar's salt does to a film; where most likely there is none, what the most would do.
+   * Returns what the jar's salt does to a film; where most likely there is none, what the most
+   * would do.
    */
   public Optional<SaltAdvice> saltAdvice() {
     return content.map(

@@ -30,7 +30,7 @@ public sealed interface JarReading permits DensityReading, RefractometerReading 
   double falseGlycerol(Dissolved beside);
 
   /**
-   * What to say where no mixture of glycerol and water reads so.
+   * Returns the refusal where no mixture of glycerol and water reads so.
    *
    * @return one sentence
    */

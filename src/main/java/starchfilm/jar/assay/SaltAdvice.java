@@ -6,7 +6,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What the jar's salt does to a film.
+ * The effect of the jar's salt on a film.
  *
  * <p>{@code f = k p/(1 + p + k p)}: salt in the dry solids; k: salt per glycerol in the jar; p:
  * glycerol per dry starch. Below 2 % of the dry solids it may be forgotten, above 5 % it lowers

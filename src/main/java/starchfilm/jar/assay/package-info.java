@@ -1,5 +1,5 @@
 /**
- * What is in a jar of glycerol.
+ * The content of a jar of glycerol.
  *
  * <p>Three ways lead to an {@link starchfilm.jar.assay.Assay}: the label of a bought jar, a reading
  * (density by hydrometer or weighed volume, or refractive index) turned back into a mixture of

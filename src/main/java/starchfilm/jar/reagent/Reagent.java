@@ -82,7 +82,7 @@ public enum Reagent {
     return Arrays.stream(values()).filter(Reagent::isLye).toList();
   }
 
-  /** What people call it, in lower case. */
+  /** Returns its trade name, in lower case. */
   public String tradeName() {
     return tradeName;
   }
@@ -97,12 +97,12 @@ public enum Reagent {
     return kgPerMol;
   }
 
-  /** Whether it brings a pH down. */
+  /** Tells whether it brings a pH down. */
   public boolean isAcid() {
     return metalKgPerMol == 0;
   }
 
-  /** Whether it is a strong base. */
+  /** Tells whether it is a strong base. */
   public boolean isLye() {
     return pkas.isEmpty();
   }
@@ -112,7 +112,10 @@ public enum Reagent {
     return isAcid() ? pkas.size() : 1;
   }
 
-  /** What a lye's metal or an acid's rest adds to a salt or soap (kg per mol of charge). */
+  /**
+   * Returns the mass that a lye's metal or an acid's rest adds to a salt or soap (kg per mol of
+   * charge).
+   */
   public double ionKgPerMolOfCharge() {
     return isAcid() ? kgPerMol / chargesPerMol() - MolarMass.HYDROGEN : metalKgPerMol;
   }

@@ -24,7 +24,7 @@ public enum Alcohol {
   }
 
   /**
-   * What people call it.
+   * Returns its trade name.
    *
    * @return lower case
    */

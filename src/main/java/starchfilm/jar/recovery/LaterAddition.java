@@ -29,7 +29,7 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
     }
   }
 
-  /** What people add. */
+  /** Something that people add. */
   public enum Agent {
     /** Methanol to thin it for filtering. */
     METHANOL("methanol", 0, 1, false),
@@ -62,7 +62,7 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
     }
 
     /**
-     * What people call it.
+     * Returns its trade name.
      *
      * @return lower case
      */

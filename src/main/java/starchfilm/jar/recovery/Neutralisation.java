@@ -5,7 +5,7 @@ import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What acid and lye made of the alkali in the crude layer, by moles of charge.
+ * The products of acid and lye with the alkali in the crude layer, by moles of charge.
  *
  * <p>Of the catalyst, at least the part that met free fatty acid became soap, at most all of it;
  * the rest is free lye. Acid meets the free lye first and then splits soap, because lye is the

@@ -76,7 +76,7 @@ public enum OilKind {
   }
 
   /**
-   * What people call it.
+   * Returns its trade name.
    *
    * @return lower case, such as "palm kernel"
    */

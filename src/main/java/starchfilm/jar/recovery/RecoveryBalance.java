@@ -12,7 +12,7 @@ import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What the jar must hold, going by what went into the batch.
+ * The content that the jar must have, going by what went into the batch.
  *
  * <p>{@code fat + 3 alcohol -> 3 ester + glycerol}: one mole of glycerol a mole of fat, limited by
  * a third of the alcohol. Of that, {@link #LEAST_RECOVERED} to {@link #MOST_RECOVERED} comes into

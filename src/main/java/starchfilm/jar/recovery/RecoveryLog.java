@@ -8,7 +8,7 @@ import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
 
 /**
- * What the maker of a jar of recovered glycerol did, in the order it was done.
+ * The steps that the maker of a jar of recovered glycerol took, in the order it was done.
  *
  * @param oil the oil of the batch
  * @param alcohol which alcohol

@@ -4,7 +4,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What pull tests taught of one property of the films of one starch kind.
+ * The lesson of pull tests on one property of the films of one starch kind.
  *
  * @param property tensile strength or elongation at break
  * @param starch the kind's trade name, or empty for any

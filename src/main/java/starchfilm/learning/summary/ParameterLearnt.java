@@ -3,8 +3,8 @@ package starchfilm.learning.summary;
 import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
- * What was learnt of one factor, in the factor's deviation: a natural logarithm where it
- * multiplies, else in its own unit.
+ * The lesson on one factor, in the factor's deviation: a natural logarithm where it multiplies,
+ * else in its own unit.
  *
  * @param factor which
  * @param deviation the most likely deviation from the textbook
@@ -29,7 +29,7 @@ public record ParameterLearnt(
   }
 
   /**
-   * Whether the weighings tell anything of it.
+   * Tells whether the weighings narrow it.
    *
    * @return false where its standard deviation is hardly smaller than before
    */
@@ -38,7 +38,7 @@ public record ParameterLearnt(
   }
 
   /**
-   * Whether it lies so far from the textbook that something was more likely noted wrongly.
+   * Tells whether it lies so far from the textbook that something was more likely noted wrongly.
    *
    * @return true where it is off by more than three of the textbook's standard deviations
    */

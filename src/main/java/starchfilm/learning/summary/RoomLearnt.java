@@ -6,7 +6,7 @@ import java.util.Optional;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What was learnt of one room.
+ * The lesson on one room.
  *
  * @param name as its maker calls it
  * @param plates plates weighed in it
@@ -31,7 +31,7 @@ public record RoomLearnt(
   }
 
   /**
-   * Whether a trial's room is this one.
+   * Tells whether a trial's room is this one.
    *
    * @param roomName the room's name in the trial
    * @return true where the names are the same, however they are capitalised
@@ -41,7 +41,7 @@ public record RoomLearnt(
   }
 
   /**
-   * What a room is known by.
+   * Returns the key that a room is known by.
    *
    * @param roomName the room's name, however it is capitalised
    * @return the same for every name of that room

@@ -1,5 +1,5 @@
 /**
- * What was learnt from a notebook, as it is shown: of each room, of each starch, of the films, and
+ * The lessons of a notebook, as they are shown: of each room, of each starch, of the films, and
  * which readings were doubted or left out.
  *
  * <p>{@code starchfilm.learning} finds it out. Start from {@link

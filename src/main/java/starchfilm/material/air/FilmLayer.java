@@ -1,8 +1,8 @@
 package starchfilm.material.air;
 
 /**
- * What the boundary layer over a plate needs of air, at standard pressure, as functions of the film
- * temperature.
+ * The properties of air in the boundary layer over a plate, at standard pressure, as functions of
+ * the film temperature.
  *
  * <p>With nu the kinematic viscosity and D the vapour diffusivity, both in inverse proportion to
  * pressure. Dry air stands in for humid air in nu and in the conductivity; up to 40 C that moves a

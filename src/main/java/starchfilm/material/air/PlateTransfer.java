@@ -230,7 +230,7 @@ public final class PlateTransfer {
   }
 
   /**
-   * What the exchange rests on.
+   * Returns the sources of the exchange.
    *
    * @return the sources of all formulas used, those of air's properties first
    */

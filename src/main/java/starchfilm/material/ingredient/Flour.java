@@ -4,7 +4,7 @@ import java.util.Locale;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What of a flour is neither starch nor water: protein, fibre, fat and ash, by its grain.
+ * The part of a flour that is neither starch nor water: protein, fibre, fat and ash, by its grain.
  *
  * <p>Source: U.S. Department of Agriculture, FoodData Central, SR Legacy, per 100 g: wheat flour,
  * white, all-purpose (protein 10.3, fibre 2.7, fat 1.0, ash 0.5; read in a copy); rice flour, white

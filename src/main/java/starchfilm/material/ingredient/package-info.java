@@ -1,6 +1,6 @@
 /**
- * What goes into the pot: starch powders, aqueous glycerol, vinegar and water, each with its
- * published properties.
+ * The ingredients: starch powders, aqueous glycerol, vinegar and water, each with its published
+ * properties.
  *
  * <p>A starch powder is weighed with its own moisture (wet basis: kg water per kg powder as
  * weighed). Aqueous glycerol is described by the mass fraction of glycerol in glycerol and water.

@@ -28,7 +28,7 @@ public enum GlycerolOrigin {
   }
 
   /**
-   * Whether it may hold what a recovery leaves behind.
+   * Tells whether it may hold what a recovery leaves behind.
    *
    * @return false only for bought glycerol
    */

@@ -14,7 +14,7 @@ public record GlycerolPortion(Estimate massKg, GlycerolStock stock) {
     Amounts.requireMass("glycerol", massKg);
   }
 
-  /** Whether it may hold methanol: there is some, and nobody knows it to be bought. */
+  /** Tells whether it may hold methanol: there is some, and nobody knows it to be bought. */
   public boolean mayHoldMethanol() {
     return massKg.value() > 0 && stock.origin().mayHoldMethanol();
   }

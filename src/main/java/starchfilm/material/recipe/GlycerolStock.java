@@ -3,7 +3,7 @@ package starchfilm.material.recipe;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What is in the jar of glycerol: glycerol, salt, and water for the rest.
+ * The content of a jar of glycerol: glycerol, salt, and water for the rest.
  *
  * @param glycerolFraction glycerol (kg per kg of the jar's content, 0 to 1)
  * @param saltFraction salt and soap that stay in the film (kg per kg of the jar's content, 0 to 1);

@@ -1,6 +1,6 @@
 package starchfilm.material.recipe;
 
-/** What a maker can take more or less of. */
+/** An ingredient that a maker can take more or less of. */
 public enum Ingredient {
   /** Dry starch. */
   STARCH,

@@ -1,7 +1,7 @@
 package starchfilm.material.recipe;
 
 /**
- * What is in the pot after the cook.
+ * The content of the pot after the cook.
  *
  * @param composition the paste per kilogram
  * @param massKg all of it (kg)

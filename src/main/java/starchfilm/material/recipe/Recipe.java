@@ -6,7 +6,7 @@ import java.util.Map;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * What went into the pot, as weighed, and how it was cooked.
+ * The ingredients of a paste as weighed, and how it was cooked.
  *
  * @param starches the starch powders; at least one
  * @param glycerol glycerol out of a jar; mass 0 for none
@@ -71,7 +71,7 @@ public record Recipe(
         new Cook(cook.durationS(), cook.topTemperatureK(), cook.waterLostKg().times(factor)));
   }
 
-  /** What else goes in as it is: its name and mass (kg), where there is any. */
+  /** Returns what else goes in as it is: its name and mass (kg), where there is any. */
   public Map<String, Estimate> others() {
     Map<String, Estimate> others = new LinkedHashMap<>();
     others.put("salt", saltKg);

@@ -35,7 +35,7 @@ public record StarchPortion(
     this(kind, massKg, moistureFraction, Estimate.exact(0));
   }
 
-  /** What the bag says, such as {@code potato starch} or {@code wheat flour}. */
+  /** Returns the name on the bag, such as {@code potato starch} or {@code wheat flour}. */
   public String powder() {
     return kind.tradeName() + (inertFraction.value() > FLOUR ? " flour" : POWDER);
   }

@@ -63,7 +63,7 @@ public final class FilmIsotherm {
   /** Spread of X between batches and laboratories, as a standard deviation of its log (judged). */
   public static final double SPREAD_OF_LOG = 0.15;
 
-  /** What moisture does with temperature. */
+  /** The source of the moisture's change with temperature. */
   public static final Source WARMTH_SOURCE =
       new Source(
           "moisture at a given humidity falls by 0.5 % per kelvin: rounded from"
@@ -164,7 +164,7 @@ public final class FilmIsotherm {
   }
 
   /**
-   * What the moisture at 25 °C is multiplied by at another temperature: it falls by 0.5 % a kelvin.
+   * Returns the factor on the moisture at 25 °C at another temperature: it falls by 0.5 % a kelvin.
    *
    * @param temperatureK of the film (K)
    * @return factor on X at a given activity (ratio)
@@ -195,7 +195,7 @@ public final class FilmIsotherm {
   }
 
   /**
-   * What {@link #SPREAD_OF_LOG} is multiplied by at an activity.
+   * Returns the factor on {@link #SPREAD_OF_LOG} at an activity.
    *
    * <p>1 up to 75 % relative humidity in a film without salt; from there it rises to 2 at 95 %, for
    * the published isotherms part (judged, no source). Above 75 %, where common salt dissolves in
@@ -219,7 +219,7 @@ public final class FilmIsotherm {
   }
 
   /**
-   * What of the rule's ranges is not met.
+   * Lists the ranges of the rule that are not met.
    *
    * @param activity water activity (ratio)
    * @param temperatureK temperature (K)
@@ -235,7 +235,7 @@ public final class FilmIsotherm {
   }
 
   /**
-   * What this composition's isotherm rests on.
+   * Returns the sources of this composition's isotherm.
    *
    * @return one source a starch kind, then those of the mixing rule and of glycerol
    */

@@ -1,5 +1,5 @@
 /**
- * What moisture a film holds at what water activity.
+ * The moisture that a film holds at a water activity.
  *
  * <p>Moisture content X is kg water per kg dry solids (dry starch, glycerol and salt). Water
  * activity is the vapour pressure over the film divided by that over pure water at the same

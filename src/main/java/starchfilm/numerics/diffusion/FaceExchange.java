@@ -1,7 +1,7 @@
 package starchfilm.numerics.diffusion;
 
 /**
- * What passes through the two faces, and how the lumped state beside the nodes moves.
+ * The exchange through the two faces, and how the lumped state beside the nodes moves.
  *
  * <p>{@link #evaluate} computes at one state, then the getters tell; {@link #linearise} computes
  * the partial derivatives there. One object serves one thread; neither call allocates.
@@ -34,14 +34,14 @@ public interface FaceExchange {
   void linearise(double time, double lower, double upper, double mean, double border);
 
   /**
-   * What leaves through the lower face.
+   * Returns the outflow through the lower face.
    *
    * @return outflow, negative inwards
    */
   double lowerOutflow();
 
   /**
-   * What leaves through the upper face.
+   * Returns the outflow through the upper face.
    *
    * @return outflow, negative inwards
    */
@@ -63,7 +63,7 @@ public interface FaceExchange {
    */
   double slope(Result of, Argument by);
 
-  /** What {@link #slope} differentiates. */
+  /** A result that {@link #slope} differentiates. */
   enum Result {
     /** {@link #lowerOutflow}. */
     LOWER_OUTFLOW,
@@ -73,7 +73,7 @@ public interface FaceExchange {
     BORDER_RATE
   }
 
-  /** What {@link #slope} differentiates by. */
+  /** An argument that {@link #slope} differentiates by. */
   enum Argument {
     /** The unknown at the lower face. */
     LOWER,

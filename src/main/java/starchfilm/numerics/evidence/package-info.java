@@ -1,6 +1,6 @@
 /**
- * What a number rests on: where it was published, how far that was checked, over which range it
- * holds, and how wide it is.
+ * The evidence behind a number: where it was published, how far that was checked, over which range
+ * it holds, and how wide it is.
  *
  * <p>An {@link starchfilm.numerics.evidence.Estimate} is a figure that goes into the model with its
  * standard uncertainty; a {@link starchfilm.numerics.evidence.Band} is a figure that comes out, as

@@ -1,6 +1,6 @@
 package starchfilm.numerics.units;
 
-/** What turns a reader's unit into SI and back. */
+/** Factors that turn a reader's unit into SI and back. */
 public final class Units {
   /** 0 degrees Celsius (K). Source: BIPM, The International System of Units, 9th edition, 2019. */
   public static final double ZERO_CELSIUS_K = 273.15;
