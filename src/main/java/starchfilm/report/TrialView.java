@@ -34,7 +34,7 @@ public record TrialView(
     Optional<Advised.OfTrial> advice) {
   /** The sentence where a room log was repeated. */
   static final String LOG_ENDS_EARLY =
-      "The room's log ends before the film is dry; its last 24 hours were repeated from there on.";
+      "The room's log ends before the film is surely dry; its last 24 hours were repeated from there on.";
 
   /** Drivers with a smaller share of the spread are not worth a sentence. */
   private static final double SHARE_WORTH_TELLING = 0.05;
