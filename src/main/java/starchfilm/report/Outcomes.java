@@ -152,7 +152,8 @@ final class Outcomes {
     if (TimeScale.isWide(low, high)) {
       return Scale.logarithmic(low / 1.1, high * 1.1, first, last);
     }
-    double margin = Math.max(0.06 * (high - low), 0.03 * Math.max(high, 1e-9));
+    // Values that are told as the same figure stand side by side, not at the ends of the axis.
+    double margin = Math.max(0.06 * (high - low), 0.2 * Math.max(high, 1e-9));
     return Scale.linear(Math.max(0, low - margin), high + margin, first, last);
   }
 
