@@ -53,11 +53,6 @@ public final class DryingForecaster {
 
   private static final Band NEVER =
       new Band(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
-
-  private static final ToDoubleFunction<SpotSolution> DRY = one -> one.at(Milestone.DRY_THROUGH);
-  private static final ToDoubleFunction<SpotSolution> READY =
-      one -> Math.max(one.at(Milestone.PEELABLE), one.at(Milestone.DRY_THROUGH));
-
   private static final int CURVE_POINTS = 72;
   private static final int DRAWS_PER_TASK = 8;
   private static final double CURVE_BEYOND_DRY = 1.1;
@@ -179,8 +174,10 @@ public final class DryingForecaster {
     ParameterDistribution model = forCase(prepared, middle(prepared, factors));
     LikelyCases likely = LikelyCases.of(prepared, model, draws);
     return LikelyCases.sample(
-        Arrays.stream(solve(prepared, spot, likely.cases())).mapToDouble(READY).toArray(),
-        likely.along(spot, READY));
+        Arrays.stream(solve(prepared, spot, likely.cases()))
+            .mapToDouble(SpotSolution::readyS)
+            .toArray(),
+        likely.along(spot, SpotSolution::readyS));
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
@@ -235,7 +232,9 @@ public final class DryingForecaster {
   /** Times of the curve: from the pour until a little after the thick spot is nearly surely dry. */
   private static double[] curveTimes(SpotSolution[] thick, LikelyCases likely) {
     double[] thickDryS =
-        LikelyCases.sample(times(thick, Milestone.DRY_THROUGH), likely.along(Spot.THICK_SPOT, DRY));
+        LikelyCases.sample(
+            times(thick, Milestone.DRY_THROUGH),
+            likely.along(Spot.THICK_SPOT, one -> one.at(Milestone.DRY_THROUGH)));
     double end = Quantiles.of(thickDryS, 0.9);
     if (Double.isInfinite(end)) {
       end = Quantiles.of(thickDryS, 0.5);

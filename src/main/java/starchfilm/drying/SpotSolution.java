@@ -36,6 +36,11 @@ final class SpotSolution {
     return milestoneS[milestone.ordinal()];
   }
 
+  /** When it is peelable and dry through (s), positive infinity where it never is. */
+  double readyS() {
+    return Math.max(at(Milestone.PEELABLE), at(Milestone.DRY_THROUGH));
+  }
+
   /** The coolest it gets while it has more water than solids (K). */
   double coolestWetK;
 
