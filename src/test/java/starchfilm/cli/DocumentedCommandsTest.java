@@ -62,7 +62,7 @@ class DocumentedCommandsTest {
     Files.createDirectory(folder.resolve("garden"));
     Files.copy(demo.resolve("starter-first-film.json"), folder.resolve("garden/7.json"));
     // What the guide for developers calls a big notebook.
-    BigNotebook.write(folder.resolve("big"), 3);
+    BigNotebook.write(folder.resolve("big"), 3, 3);
   }
 
   static Stream<Path> guides() throws IOException {

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
 
-/** Writes notebooks of any size, all invented: trials that differ, each with 20 weighings. */
+/** Writes notebooks of any size, all invented: trials that differ, weighed 20 times or never. */
 public final class BigNotebook {
   private static final int WEIGHINGS = 20;
 
@@ -19,26 +19,29 @@ public final class BigNotebook {
    * @throws IOException where it cannot be written
    */
   public static void main(String[] args) throws IOException {
-    write(Path.of(args[0]), Integer.parseInt(args[1]));
+    int count = Integer.parseInt(args[1]);
+    write(Path.of(args[0]), count, count);
   }
 
   /**
-   * Writes one; the same for the same count.
+   * Writes one; the same for the same counts.
    *
    * @param folder where; made where it is missing
    * @param count how many trials
+   * @param weighed how many of them, the last ones, were weighed
    * @throws IOException where it cannot be written
    */
-  public static void write(Path folder, int count) throws IOException {
+  public static void write(Path folder, int count, int weighed) throws IOException {
     Files.createDirectories(folder);
     Random random = new Random(11);
     for (int i = 1; i <= count; i++) {
       Files.writeString(
-          folder.resolve(String.format(Locale.ROOT, "%05d.json", i)), trial(i, random));
+          folder.resolve(String.format(Locale.ROOT, "%05d.json", i)),
+          trial(i, i > count - weighed ? WEIGHINGS : 0, random));
     }
   }
 
-  private static String trial(int number, Random random) {
+  private static String trial(int number, int timesWeighed, Random random) {
     double starch = 15 + random.nextInt(16);
     double glycerol = Math.round(starch * (0.15 + 0.3 * random.nextDouble()) * 10) / 10.0;
     double water = 300 + 10 * random.nextInt(15);
@@ -48,7 +51,7 @@ public final class BigNotebook {
     // What a plate keeps: its solids and a little water; what it loses, ever more slowly.
     double kept = poured * 1.1 * (starch + glycerol) / (starch + glycerol + water);
     StringBuilder weighings = new StringBuilder();
-    for (int w = 1; w <= WEIGHINGS; w++) {
+    for (int w = 1; w <= timesWeighed; w++) {
       double mass = 600 + kept + (poured - kept) * Math.exp(-w / 6.0);
       weighings.append(
           String.format(
