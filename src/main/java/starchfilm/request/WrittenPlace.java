@@ -16,6 +16,9 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
@@ -51,6 +54,12 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
       "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
           + " a room of your trials, or one of: "
           + UsualPlace.names();
+
+  /** {@code classroom 20C,45%}. */
+  private static final Pattern NAMED_AIR =
+      Pattern.compile(
+          "(?:(?:in|at)\\s+)?(?:the\\s+)?(?!about\\b)(\\p{L}[\\p{L} ]*?)[,:]?\\s+([0-9].*)",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   private static final Allowed BENCH =
       TrialField.TRIAL.field("room").field("bench_C").allowed().orElseThrow();
@@ -117,7 +126,13 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
                     .orElse(place.benchTemperatureK());
           }
           String name =
-              in.one("place.name", String::strip).filter(n -> !n.isEmpty()).orElse(place.name());
+              in.one("place.name", String::strip)
+                  .filter(one -> !one.isEmpty())
+                  .or(
+                      () ->
+                          in.one(ROOM, typed -> named(typed).map(named -> named.group(1)))
+                              .flatMap(before -> before))
+                  .orElse(place.name());
           return new WrittenPlace(
               new DryingPlace(name, place.room(), place.uncertainty(), benchK),
               log,
@@ -242,11 +257,20 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
   }
 
   private static Map<Dimension, AirSpan> whole(String typed) {
-    Map<Dimension, AirSpan> parts = WrittenAir.parts(typed, ALLOWED);
+    String air = named(typed).map(named -> named.group(2)).orElse(typed);
+    Map<Dimension, AirSpan> parts = WrittenAir.parts(air, ALLOWED);
     if (!parts.containsKey(TEMPERATURE) && !parts.containsKey(SHARE)) {
       throw WrittenAir.unreadable(typed, ALLOWED);
     }
     return parts;
+  }
+
+  /** A name and the air behind it; empty where there is no such name. */
+  private static Optional<MatchResult> named(String typed) {
+    Matcher named = NAMED_AIR.matcher(typed.strip());
+    return named.matches() && WrittenAir.isAir(named.group(2))
+        ? Optional.of(named.toMatchResult())
+        : Optional.empty();
   }
 
   private static Optional<Path> file(String typed, Path folder) {

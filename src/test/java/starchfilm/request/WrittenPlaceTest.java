@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
@@ -54,6 +55,24 @@ class WrittenPlaceTest {
 
     assertThat(place.room().at(0).relativeHumidity()).isCloseTo(0.525, within(1e-9));
     assertThat(place.uncertainty().humiditySd()).isGreaterThan(0.1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          classroom 20C,45%             | classroom
+          in the attic: 20 C, 45 %      | attic
+          Küche 20C 45%                 | Küche
+          20C,45%                       | room
+          about 20C,45%                 | room
+          """)
+  void aRoomMayBeNamedBeforeItsAir(String typed, String name) {
+    DryingPlace place = place(Map.of("--room", typed)).orElseThrow().place();
+
+    assertThat(place.name()).isEqualTo(name);
+    assertThat(place.room().at(0).relativeHumidity()).isCloseTo(0.45, within(1e-9));
   }
 
   @Test

@@ -16,8 +16,8 @@ class DensityReadingTest {
 
   /**
    * Weighed again and again, the ratio of the fillings scatters as the formula says. Method:
-   * propagation of distributions, JCGM 101:2008, clause 7 (recalled); 200,000 trials know a standard
-   * deviation to 0.16 %.
+   * propagation of distributions, JCGM 101:2008, clause 7 (recalled); 200,000 trials know a
+   * standard deviation to 0.16 %.
    */
   @Test
   void theBottlesUncertaintyIsThatOfManyWeighings() {
@@ -37,8 +37,7 @@ class DensityReadingTest {
     Estimate density =
         DensityReading.bottle(kg(31), kg(131), kg(152), Estimate.exact(293.15)).densityKgPerM3();
 
-    assertThat(density.sd() / density.value())
-        .isCloseTo(relativeSd, within(0.01 * relativeSd));
+    assertThat(density.sd() / density.value()).isCloseTo(relativeSd, within(0.01 * relativeSd));
   }
 
   private static Estimate kg(double grams) {
