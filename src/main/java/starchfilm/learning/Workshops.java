@@ -39,6 +39,7 @@ public final class Workshops implements TrialKnowledge {
 
   private final Clock clock;
   private final Map<Path, CachedWorkshop> readings = new ConcurrentHashMap<>();
+  private final Map<Path, Workshop> untaught = new ConcurrentHashMap<>();
 
   /**
    * Workshops on this machine.
@@ -56,7 +57,8 @@ public final class Workshops implements TrialKnowledge {
    * The workshop of a trial.
    *
    * @param trial the trial
-   * @return its workshop; untaught where there is no workshop file, or none that can be read
+   * @return its workshop; untaught where there is no workshop file, or none that can be read. The
+   *     same object until the file changes: kept forecasts are found again by it
    */
   public Workshop of(Trial trial) {
     return in(folder(trial));
@@ -71,7 +73,9 @@ public final class Workshops implements TrialKnowledge {
    */
   public Workshop in(Path folder) {
     Path own = folder.toAbsolutePath().normalize();
-    return home(own).map(home -> reading(home).workshop()).orElseGet(() -> Workshop.untaught(own));
+    return home(own)
+        .map(home -> reading(home).workshop())
+        .orElseGet(() -> untaught.computeIfAbsent(own, Workshop::untaught));
   }
 
   /**

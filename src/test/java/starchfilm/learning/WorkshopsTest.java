@@ -60,6 +60,13 @@ class WorkshopsTest {
     assertThat(workshops().of(plate("1/2/3/4/5/6/7/8/9/plate.json")).isTaught()).isFalse();
   }
 
+  /** Kept forecasts are found again by the workshop they rest on. */
+  @Test
+  void aFolderWithoutAFileHasOneWorkshopForAll() {
+    Workshops workshops = workshops();
+    assertThat(workshops.of(plate("one.json"))).isSameAs(workshops.of(plate("other.json")));
+  }
+
   @Test
   void aFileIsReadAgainOnceItHasChanged() throws Exception {
     Trial one = plate("one.json");
