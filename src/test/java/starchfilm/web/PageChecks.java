@@ -62,7 +62,7 @@ final class PageChecks {
           element: e,
           marked: style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 1,
           seen: box.bottom > 0 && box.top < innerHeight,
-          free: e.contains(over) || over?.contains(e)});
+          free: (e.closest('label') ?? e).contains(over) || over?.contains(e)});
       });
       """;
 

@@ -72,8 +72,8 @@ class TextPageTest {
         site.post("/trial/start", "starter", starter, "name", "../../Ein Film: grün!");
 
     assertThat(answer.headers().firstValue("Location").orElse(""))
-        .startsWith("/trial?file=ein-film-gr-n.json");
-    assertThat(Files.readString(site.folder().resolve("ein-film-gr-n.json")))
+        .startsWith("/trial?file=ein-film-grun.json");
+    assertThat(Files.readString(site.folder().resolve("ein-film-grun.json")))
         .contains("../../Ein Film: grün!")
         .doesNotContain("invented");
   }
