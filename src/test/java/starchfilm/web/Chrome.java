@@ -7,7 +7,6 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
@@ -17,7 +16,7 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 
 /**
- * Gives tests a window of a real browser, one with script and one without for the whole test run.
+ * Gives tests a window of a real browser, one and the same for the whole test run.
  *
  * <p>Where no browser is installed the tests are skipped and say so; on the build machine (CI=true)
  * that is a failure, since {@code .ci/run} installs one.
@@ -25,9 +24,8 @@ import org.openqa.selenium.chrome.ChromeOptions;
 final class Chrome implements BeforeAllCallback, ParameterResolver {
   private static final Path BINARY = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final int SCRIPT_OFF = 2;
 
-  /** Marks a window without script. */
+  /** Marks a window whose pages run no script. */
   @java.lang.annotation.Retention(java.lang.annotation.RetentionPolicy.RUNTIME)
   @java.lang.annotation.Target(java.lang.annotation.ElementType.PARAMETER)
   @interface WithoutScript {}
@@ -63,18 +61,19 @@ final class Chrome implements BeforeAllCallback, ParameterResolver {
 
   @Override
   public Window resolveParameter(ParameterContext parameter, ExtensionContext context) {
-    boolean script = !parameter.isAnnotated(WithoutScript.class);
-    Shared shared =
+    Window window =
         context
             .getRoot()
             .getStore(ExtensionContext.Namespace.create(Chrome.class))
-            .getOrComputeIfAbsent("script " + script, key -> open(script), Shared.class);
-    shared.window().reset();
-    return shared.window();
+            .getOrComputeIfAbsent("browser", key -> open(), Shared.class)
+            .window();
+    window.reset();
+    window.script(!parameter.isAnnotated(WithoutScript.class));
+    return window;
   }
 
-  /** Starts a browser, with script or without. */
-  static Shared open(boolean script) {
+  /** Starts a browser. */
+  static Shared open() {
     Path profile;
     try {
       profile = Files.createTempDirectory("starchfilm-browser-");
@@ -95,10 +94,6 @@ final class Chrome implements BeforeAllCallback, ParameterResolver {
         "--force-prefers-reduced-motion",
         "--lang=en-GB",
         "--user-data-dir=" + profile);
-    if (!script) {
-      options.setExperimentalOption(
-          "prefs", Map.of("profile.managed_default_content_settings.javascript", SCRIPT_OFF));
-    }
     ChromeDriver driver =
         new ChromeDriver(
             new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(),

@@ -116,7 +116,7 @@ public final class ServedPagesBenchmark {
   }
 
   private static void slider(ServedProgram program, String what, int moves) {
-    try (Chrome.Shared browser = Chrome.open(true)) {
+    try (Chrome.Shared browser = Chrome.open()) {
       ChromeDriver driver = browser.driver();
       driver.manage().timeouts().scriptTimeout(java.time.Duration.ofMinutes(5));
       driver.get(program.page("/plan?base=4-blend.json").toString());

@@ -46,7 +46,11 @@ final class Window {
     driver.manage().deleteAllCookies();
     onDesk();
     inLight();
-    driver.get("about:blank");
+  }
+
+  /** Whether the pages that are opened from now on run their script. */
+  void script(boolean runs) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !runs));
   }
 
   void open(RunningSite site, String path) {
