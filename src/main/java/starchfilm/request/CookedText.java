@@ -21,6 +21,7 @@ import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.request.WrittenPart.Said;
 
 /**
  * What somebody cooked, in one line: {@code 20 g potato, 6 g glycerol 88%, 360 g water; 30x20cm
@@ -53,15 +54,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
-  private static final List<WrittenPart> FORMS =
-      PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream()
-          .map(WrittenPart::of)
-          .toList();
-
-  private static final WrittenPart CALLED = form("new.name");
-  private static final WrittenPart ROOM = form("place.name");
+  private static final WrittenPart CALLED = WrittenPart.beginningWith("new.name");
+  private static final WrittenPart ROOM = WrittenPart.beginningWith("place.name");
   private static final List<WrittenPart> POURED =
-      FORMS.stream()
+      WrittenPart.ALL.stream()
           .filter(
               form ->
                   Set.of("trial.poured-mass", "trial.wet", POURED_AT)
@@ -90,6 +86,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern DATE =
       Pattern.compile("(?:.* )?[0-9]{1,2}/[0-9]{1,2}(?:/[0-9]{2,4})?(?: [0-9:]+)?");
 
+  /** A rough number; written short, or "about" is taken for the name of what it measures. */
+  private static final Pattern ABOUT = Pattern.compile("(?i)\\babout (?=[0-9])");
+
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** 21 c 50 %, which is no cup of something. */
@@ -103,37 +102,6 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     boolean isNamed(String what) {
       return words.matcher(what).find();
     }
-  }
-
-  /** How a part is written, and which field each of its groups is. */
-  private record WrittenPart(Pattern pattern, List<String> fields) {
-    static WrittenPart of(List<String> row) {
-      return new WrittenPart(
-          Pattern.compile(row.get(1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
-          List.of(row.get(0).split(", ", -1)));
-    }
-
-    /** What such a part says; nothing where it is none. */
-    List<Said> said(String part) {
-      Matcher matcher = pattern.matcher(part);
-      List<Said> said = new ArrayList<>();
-      for (int i = 1; matcher.matches() && i <= matcher.groupCount(); i++) {
-        if (matcher.group(i) != null) {
-          said.add(new Said(fields.get(i - 1), matcher.group(i)));
-        }
-      }
-      return said;
-    }
-  }
-
-  /** What a part of the line says: a field and its words. */
-  private record Said(String field, String words) {}
-
-  private static WrittenPart form(String first) {
-    return FORMS.stream()
-        .filter(form -> form.fields().get(0).equals(first))
-        .findFirst()
-        .orElseThrow();
   }
 
   /** Takes a line apart; what is not understood is refused with what was. */
@@ -152,7 +120,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     List<String> refusals = new ArrayList<>();
     MomentParser moments = new MomentParser(clock);
     for (String apart : APART.split(text.strip(), 0)) {
-      String part = apart.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
+      String part =
+          ABOUT
+              .matcher(apart.replaceAll("[\\p{Cntrl}\\s]+", " ").strip())
+              .replaceAll("~")
+              .replaceFirst("[.,]$", "");
       try {
         List<Said> said = said(part, moments);
         said.forEach(one -> put(fields, parts, one, part));
@@ -307,7 +279,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     if (UsualPlace.called(low).isPresent()) {
       return List.of(new Said(WrittenPlace.ROOM, low));
     }
-    return FORMS.stream()
+    return WrittenPart.ALL.stream()
         .filter(form -> !form.equals(ROOM) || !isIngredient(low))
         .map(form -> form.said(part))
         .filter(said -> !said.isEmpty())
@@ -321,7 +293,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   }
 
   private static boolean isIngredient(String low) {
-    if (AIR.matcher(low).matches()) {
+    if (AIR.matcher(low).matches() || WARMTH.matcher(low).matches()) {
       return false;
     }
     Matcher word = WrittenStarch.WORD_FIRST.matcher(low);
@@ -360,8 +332,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static boolean goesOn(String field, String before, String part) {
     return switch (field) {
       case WrittenPlace.ROOM ->
-          Character.isDigit(before.charAt(0))
-              && Character.isDigit(part.charAt(0))
+          WrittenAir.isAir(before)
+              && WrittenAir.isAir(part)
               && AIR_UNITS.stream()
                   .noneMatch(u -> u.matcher(before).find() && u.matcher(part).find());
       case POURED_AT -> !HOUR.matcher(before).find() && HOUR.matcher(part).find();

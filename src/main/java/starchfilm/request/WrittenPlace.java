@@ -16,9 +16,6 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
@@ -35,6 +32,7 @@ import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.roomlog.RoomLogReader;
 import starchfilm.request.WrittenAir.AirSpan;
+import starchfilm.request.WrittenPart.Said;
 
 /**
  * Where plates dry, as people write it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night,
@@ -55,11 +53,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
           + " a room of your trials, or one of: "
           + UsualPlace.names();
 
-  /** {@code classroom 20C,45%}. */
-  private static final Pattern NAMED_AIR =
-      Pattern.compile(
-          "(?:(?:in|at)\\s+)?(?:the\\s+)?(?!about\\b)(\\p{L}[\\p{L} ]*?)[,:]?\\s+([0-9].*)",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+  /** {@code classroom 20C,45%}, as a line of what was cooked has it. */
+  private static final WrittenPart NAMED_AIR = WrittenPart.beginningWith("place.name");
 
   private static final Allowed BENCH =
       TrialField.TRIAL.field("room").field("bench_C").allowed().orElseThrow();
@@ -130,7 +125,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
                   .filter(one -> !one.isEmpty())
                   .or(
                       () ->
-                          in.one(ROOM, typed -> named(typed).map(named -> named.group(1)))
+                          in.one(ROOM, typed -> named(typed).map(named -> named.get(0).words()))
                               .flatMap(before -> before))
                   .orElse(place.name());
           return new WrittenPlace(
@@ -257,7 +252,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
   }
 
   private static Map<Dimension, AirSpan> whole(String typed) {
-    String air = named(typed).map(named -> named.group(2)).orElse(typed);
+    String air = named(typed).map(named -> named.get(1).words()).orElse(typed);
     Map<Dimension, AirSpan> parts = WrittenAir.parts(air, ALLOWED);
     if (!parts.containsKey(TEMPERATURE) && !parts.containsKey(SHARE)) {
       throw WrittenAir.unreadable(typed, ALLOWED);
@@ -266,11 +261,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
   }
 
   /** A name and the air behind it; empty where there is no such name. */
-  private static Optional<MatchResult> named(String typed) {
-    Matcher named = NAMED_AIR.matcher(typed.strip());
-    return named.matches() && WrittenAir.isAir(named.group(2))
-        ? Optional.of(named.toMatchResult())
-        : Optional.empty();
+  private static Optional<List<Said>> named(String typed) {
+    return Optional.of(NAMED_AIR.said(typed.strip()))
+        .filter(said -> said.size() == 2 && WrittenAir.isAir(said.get(1).words()));
   }
 
   private static Optional<Path> file(String typed, Path folder) {
