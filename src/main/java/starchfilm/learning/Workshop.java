@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.WeakHashMap;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -52,6 +54,9 @@ public final class Workshop implements TrialKnowledge {
   private final List<TrialFacts> facts;
   private final SummedLikelihood all;
   private final SharedParameters shared;
+
+  /** Kept, since a checksum over tens of thousands of weighings takes its time. */
+  private final Map<Trial, Set<String>> files = Collections.synchronizedMap(new WeakHashMap<>());
 
   private Workshop(
       Path folder,
@@ -254,6 +259,10 @@ public final class Workshop implements TrialKnowledge {
 
   /** The files that hold this trial's plate: its own, and those it repeats. */
   private Set<String> files(Trial trial) {
+    return files.computeIfAbsent(trial, this::filesOf);
+  }
+
+  private Set<String> filesOf(Trial trial) {
     Set<String> named = new LinkedHashSet<>(Set.of(TrialName.from(folder, trial)));
     TrialFacts.of(folder, trial)
         .ifPresent(
