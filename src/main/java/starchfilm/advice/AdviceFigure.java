@@ -15,6 +15,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -250,7 +251,7 @@ enum AdviceFigure {
   private static double opaqueShare(FaultContext scene) {
     return scene.setup().composition().starchShares().entrySet().stream()
         .filter(share -> !CLEAR.contains(share.getKey()))
-        .mapToDouble(share -> share.getValue())
+        .mapToDouble(Map.Entry::getValue)
         .sum();
   }
 

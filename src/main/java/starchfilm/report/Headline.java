@@ -24,7 +24,7 @@ public final class Headline {
   private static final double OFTEN = 0.9;
 
   /** What fails in most cases is said before its times. */
-  private static final double SELDOM = 0.5;
+  private static final double HALF = 0.5;
 
   private Headline() {}
 
@@ -49,7 +49,7 @@ public final class Headline {
     }
     String times = peelable(trial) + "; " + dryThrough(trial) + ".";
     String soft = softCases(trial);
-    return !soft.isEmpty() && peels(trial) < SELDOM
+    return !soft.isEmpty() && peels(trial) < HALF
         ? "Probably never peelable all over in this room." + soft + " " + times
         : times + soft;
   }

@@ -22,6 +22,9 @@ import starchfilm.files.json.PackedText;
  * @param word as a maker says it, such as {@code thinner}
  */
 record OneChange(String word, Trial recipe, ChangeStep step) {
+  /** How far (ratio) rounding to the balance may take an amount; judged. */
+  private static final double ROUNDING = 0.02;
+
   /** What a maker can say, and the change it means. */
   private static final Map<String, Change> WORDS =
       PackedText.rows(OneChange.class, "changes.txt", 2).stream()
@@ -71,7 +74,7 @@ record OneChange(String word, Trial recipe, ChangeStep step) {
   boolean isMadeIn(Casting casting) {
     Setting setting = step.change().setting();
     double wanted = setting.of(step.after());
-    return Math.abs(setting.of(casting) - wanted) <= 0.02 * Math.abs(wanted);
+    return Math.abs(setting.of(casting) - wanted) <= ROUNDING * Math.abs(wanted);
   }
 
   /** The fields of the earlier trial with the change in them; with the air its damp changes. */

@@ -4,7 +4,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * The lesson of pull tests on one property of the films of one starch kind.
+ * Figures learnt from pull tests of one property of the films of one starch kind.
  *
  * @param property tensile strength or elongation at break
  * @param starch the kind's trade name, or empty for any

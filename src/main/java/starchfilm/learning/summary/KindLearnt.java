@@ -4,7 +4,7 @@ import java.util.List;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
- * The lesson on film of one starch kind.
+ * Figures learnt of film of one starch kind.
  *
  * @param kind which
  * @param plates weighed plates that hold it

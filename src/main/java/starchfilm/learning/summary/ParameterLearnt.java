@@ -3,7 +3,7 @@ package starchfilm.learning.summary;
 import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
- * The lesson on one factor, in the factor's deviation: a natural logarithm where it multiplies,
+ * Figures learnt of one factor, in the factor's deviation: a natural logarithm where it multiplies,
  * else in its own unit.
  *
  * @param factor which

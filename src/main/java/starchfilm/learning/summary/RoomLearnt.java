@@ -6,7 +6,7 @@ import java.util.Optional;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * The lesson on one room.
+ * Figures learnt of one room.
  *
  * @param name as its maker calls it
  * @param plates plates weighed in it
