@@ -35,7 +35,7 @@ final class LikelyCases {
   /** How many times the cases where a film may stay soft: its times are those of the rest alone. */
   private static final int UNSURE = 2;
 
-  /** The fewest cases a line is put through. */
+  /** The fewest cases a line is put through; judged. */
   private static final int FEWEST = 8;
 
   private static final int UNEVENNESS = UncertainParameter.UNEVENNESS.ordinal();
@@ -49,7 +49,11 @@ final class LikelyCases {
   private final double[] slopes;
   private final double[][] points;
 
-  private LikelyCases(PreparedCase prepared, ParameterDistribution model, int count) {
+  /**
+   * As many likely cases as are asked for; {@value #UNSURE} times as many where the middle case or
+   * a step of a standard deviation from it leaves the thick spot too soft to peel.
+   */
+  LikelyCases(PreparedCase prepared, ParameterDistribution model, int count) {
     this.model = model;
     this.middle = DryingForecaster.solveOne(prepared, Spot.THICK_SPOT, model.mean());
     this.forth = DryingForecaster.solve(prepared, Spot.THICK_SPOT, model.steps(1));
@@ -62,14 +66,6 @@ final class LikelyCases {
         Stream.concat(Stream.of(middle), Arrays.stream(forth)).noneMatch(one -> one.staysSoft);
     int cases = firm ? count : UNSURE * count;
     this.points = slopes.length == 0 ? model.points(cases) : model.points(cases, slopes);
-  }
-
-  /**
-   * As many likely cases as are asked for; {@value #UNSURE} times as many where the middle case or
-   * a step of a standard deviation from it leaves the thick spot too soft to peel.
-   */
-  static LikelyCases of(PreparedCase prepared, ParameterDistribution model, int count) {
-    return new LikelyCases(prepared, model, count);
   }
 
   ParameterSample[] cases() {
@@ -85,8 +81,8 @@ final class LikelyCases {
   }
 
   /**
-   * How the logarithm of another time does, or that of another spot; empty where it is not known,
-   * or nothing changes it.
+   * How the logarithm of a time changes with each part of the model, as {@link #slopes()} for
+   * another time or spot; empty where it is not known, or nothing changes it.
    */
   private double[] slopes(Spot spot, ToDoubleFunction<SpotSolution> timeS) {
     double middleLog = Math.log(timeS.applyAsDouble(middle));

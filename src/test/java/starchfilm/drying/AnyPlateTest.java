@@ -2,28 +2,21 @@ package starchfilm.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
-import starchfilm.casting.Castings;
-import starchfilm.casting.LoggedRoom;
-import starchfilm.casting.LoggedRoom.RoomReading;
-import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.numerics.units.Units;
 
 /** The error in time of plates nobody chose, against the same cells integrated far more finely. */
 class AnyPlateTest {
   private static final int REFERENCE_NODES = 41;
   private static final Tolerance REFERENCE = new Tolerance(1e-7, 1e-8, 1e-5);
-  private static final List<Casting> PLATES = plates(300);
+  private static final List<Casting> PLATES = AnyPlates.of(300);
   private static final SpotSolution[] EXACT =
       PLATES.stream().map(AnyPlateTest::exact).toArray(SpotSolution[]::new);
 
@@ -42,7 +35,7 @@ class AnyPlateTest {
   @Test
   void aForecastInALoggedRoomIsWithinHalfAPerCent() {
     double[] errors =
-        logged(40).stream()
+        AnyPlates.logged(40).stream()
             .mapToDouble(plate -> error(solve(plate), exact(plate)))
             .sorted()
             .toArray();
@@ -53,7 +46,7 @@ class AnyPlateTest {
   @Test
   void roundingDoesNotGrowInALoggedRoom() {
     ParameterSample hair = ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, 1e-13);
-    for (Casting plate : logged(40)) {
+    for (Casting plate : AnyPlates.logged(40)) {
       SpotSolution one = solve(plate);
       SpotSolution other = DryingForecaster.solveOne(PreparedCase.of(plate), Spot.NOMINAL, hair);
       assertThat(error(other, one)).isLessThan(1e-7);
@@ -93,57 +86,5 @@ class AnyPlateTest {
     new SpotSolver(prepared, new double[0], grid, REFERENCE, true)
         .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
-  }
-
-  private static List<Casting> plates(int count) {
-    Random random = new Random(5);
-    return IntStream.range(0, count)
-        .mapToObj(
-            i -> plate(random, Castings.room(celsius(random), humidityPct(random), speed(random))))
-        .toList();
-  }
-
-  private static List<Casting> logged(int count) {
-    Random random = new Random(6);
-    return IntStream.range(0, count).mapToObj(i -> plate(random, log(random))).toList();
-  }
-
-  /** Nine days of half-hours: a daily swing and what a cheap hygrometer adds. */
-  private static Room log(Random random) {
-    double kelvin = between(random, 12, 32) + Units.ZERO_CELSIUS_K;
-    double humidity = between(random, 0.2, 0.65);
-    double swingK = between(random, 0, 6);
-    List<RoomReading> readings = new ArrayList<>();
-    for (int i = 0; i < 9 * 48; i++) {
-      double day = Math.sin(2 * Math.PI * i / 48);
-      readings.add(
-          new RoomReading(
-              i * 1800.0,
-              kelvin + swingK * day + 0.25 * random.nextGaussian(),
-              humidity - 0.02 * swingK * day + 0.01 * random.nextGaussian()));
-    }
-    return new LoggedRoom(readings, speed(random));
-  }
-
-  private static Casting plate(Random random, Room room) {
-    double wetMm = between(random, 0.5, 8);
-    var paste = Castings.paste(between(random, 0.03, 0.13), between(random, 0, 0.6));
-    return Castings.plate(wetMm, paste, room, between(random, 20, 80));
-  }
-
-  private static double celsius(Random random) {
-    return between(random, 12, 42);
-  }
-
-  private static double humidityPct(Random random) {
-    return between(random, 20, 75);
-  }
-
-  private static double speed(Random random) {
-    return random.nextDouble() < 0.2 ? 0 : between(random, 0, 0.5);
-  }
-
-  private static double between(Random random, double from, double to) {
-    return from + (to - from) * random.nextDouble();
   }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.DrawnCases;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
@@ -17,7 +18,7 @@ class DryingSlopesTest {
   private static final UncertainParameter[] PARAMETERS = UncertainParameter.values();
 
   private static double[] slopes(Casting casting, ParameterDistribution model) {
-    return LikelyCases.of(PreparedCase.of(casting), model, 1).slopes();
+    return new LikelyCases(PreparedCase.of(casting), model, 1).slopes();
   }
 
   private static double logDryS(Casting casting, ParameterSample deviations) {
@@ -58,8 +59,8 @@ class DryingSlopesTest {
     assertThat(slopes[air.ordinal()])
         .isCloseTo(logDryS(damp, off(air, 1)) - middle, within(1e-6))
         .isNegative();
-    assertThat(LikelyCases.of(PreparedCase.of(damp), TEXTBOOK, 16).cases())
-        .isEqualTo(TEXTBOOK.draws(32, slopes));
+    assertThat(new LikelyCases(PreparedCase.of(damp), TEXTBOOK, 16).cases())
+        .isEqualTo(DrawnCases.of(TEXTBOOK, 32, slopes));
   }
 
   @Test
@@ -69,7 +70,7 @@ class DryingSlopesTest {
     ParameterDistribution sure =
         ParameterDistribution.learnt(
             new double[PARAMETERS.length], new double[PARAMETERS.length][PARAMETERS.length]);
-    LikelyCases alike = LikelyCases.of(PreparedCase.of(Castings.USUAL), sure, 5);
+    LikelyCases alike = new LikelyCases(PreparedCase.of(Castings.USUAL), sure, 5);
     for (double slope : alike.slopes()) {
       assertThat(slope).isCloseTo(0, within(1e-6));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,7 @@ import starchfilm.casting.Castings;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.DrawnCases;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.Quantiles;
@@ -50,24 +52,86 @@ class LikelyCasesTest {
     isNear(prepared, ParameterDistribution.learnt(new double[covariance.length], covariance), 0.03);
   }
 
+  /**
+   * The worst milestone of each spot, root mean square. Against 4096 cases, 44 plates in constant
+   * rooms and 20 in logged ones gave 2.0, 1.5 and 4.0 % ({@code -Dstarchfilm.plates=44
+   * -Dstarchfilm.cases=4096}); twice that is allowed the few tried here.
+   */
+  @Test
+  void meetTheRangeOfAnyPlate() {
+    int plates = Integer.getInteger("starchfilm.plates", 6);
+    double[][] errors =
+        Stream.concat(
+                AnyPlates.of(plates).stream(), AnyPlates.logged(Math.min(20, plates / 3)).stream())
+            .flatMap(LikelyCasesTest::errors)
+            .toArray(double[][]::new);
+    assertThat(rootMeanSquare(errors, 0)).as("10 % point").isLessThan(0.04);
+    assertThat(rootMeanSquare(errors, 1)).as("middle").isLessThan(0.03);
+    assertThat(rootMeanSquare(errors, 2)).as("90 % point").isLessThan(0.08);
+  }
+
+  /** Of each spot that becomes firm in nearly every case: how far its worst milestone is off. */
+  private static Stream<double[]> errors(Casting plate) {
+    PreparedCase prepared = PreparedCase.of(plate);
+    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
+    LikelyCases likely = new LikelyCases(prepared, model, DryingForecaster.DRAWS);
+    ParameterSample[] reference =
+        DrawnCases.of(model, Integer.getInteger("starchfilm.cases", 1024));
+    return Stream.of(Spot.values())
+        .map(spot -> errors(spot, prepared, likely, reference))
+        .flatMap(Optional::stream);
+  }
+
+  private static Optional<double[]> errors(
+      Spot spot, PreparedCase prepared, LikelyCases likely, ParameterSample[] reference) {
+    SpotSolution[] few = DryingForecaster.solve(prepared, spot, likely.cases());
+    SpotSolution[] many = DryingForecaster.solve(prepared, spot, reference);
+    if (Arrays.stream(many).filter(one -> one.staysSoft).count() > 0.03 * many.length) {
+      return Optional.empty();
+    }
+    double[] worst = new double[3];
+    for (Milestone milestone : Milestone.values()) {
+      Band found =
+          Quantiles.band(
+              LikelyCases.sample(
+                  firm(few, milestone), likely.along(spot, one -> one.at(milestone))));
+      Band asked = Quantiles.band(LikelyCases.sample(firm(many, milestone), new double[0]));
+      worst[0] = Math.max(worst[0], Math.abs(found.low() / asked.low() - 1));
+      worst[1] = Math.max(worst[1], Math.abs(found.middle() / asked.middle() - 1));
+      worst[2] = Math.max(worst[2], Math.abs(found.high() / asked.high() - 1));
+    }
+    return Optional.of(worst);
+  }
+
+  private static double[] firm(SpotSolution[] cases, Milestone milestone) {
+    return Arrays.stream(cases)
+        .mapToDouble(one -> one.staysSoft ? Double.NaN : one.at(milestone))
+        .toArray();
+  }
+
+  private static double rootMeanSquare(double[][] errors, int point) {
+    return Math.sqrt(
+        Arrays.stream(errors).mapToDouble(one -> one[point] * one[point]).average().orElseThrow());
+  }
+
   /** A wish or a pour may ask for a date that holds in 99 of 100: beyond all cases. */
   @ParameterizedTest
   @MethodSource("plates")
   void twentyFourGiveTheDateThatHoldsIn99Of100(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
-    LikelyCases likely = LikelyCases.of(prepared, model, DryingForecaster.DRAWS);
+    LikelyCases likely = new LikelyCases(prepared, model, DryingForecaster.DRAWS);
     SpotSolution[] few = solved(prepared, likely.cases());
-    SpotSolution[] many = solved(prepared, model.draws(4096));
+    SpotSolution[] many = solved(prepared, DrawnCases.of(model, 4096));
     double asked = Quantiles.of(DryingForecaster.times(many, Milestone.DRY_THROUGH), 0.99);
     assertThat(Quantiles.of(sample(likely, few, Milestone.DRY_THROUGH), 0.99))
         .isCloseTo(asked, within(0.15 * asked));
   }
 
   private static void isNear(PreparedCase prepared, ParameterDistribution model, double share) {
-    LikelyCases likely = LikelyCases.of(prepared, model, DryingForecaster.DRAWS);
+    LikelyCases likely = new LikelyCases(prepared, model, DryingForecaster.DRAWS);
     SpotSolution[] few = solved(prepared, likely.cases());
-    SpotSolution[] many = solved(prepared, model.draws(4096));
+    SpotSolution[] many = solved(prepared, DrawnCases.of(model, 4096));
     for (Milestone milestone : Milestone.values()) {
       Band band = Quantiles.band(sample(likely, few, milestone));
       Band asked = Quantiles.band(DryingForecaster.times(many, milestone));
@@ -95,11 +159,11 @@ class LikelyCasesTest {
   @Test
   void areTwiceAsManyWhereThePlateMayStaySoft() {
     PreparedCase usual = PreparedCase.of(Castings.USUAL);
-    assertThat(LikelyCases.of(usual, TEXTBOOK, 24).cases()).hasSize(24);
+    assertThat(new LikelyCases(usual, TEXTBOOK, 24).cases()).hasSize(24);
     PreparedCase damp =
         PreparedCase.of(
             Castings.plate(2, Castings.paste(0.08, 0.2), Castings.room(20, 90, 0.1), 20));
-    assertThat(LikelyCases.of(damp, TEXTBOOK, 24).cases()).hasSize(48);
+    assertThat(new LikelyCases(damp, TEXTBOOK, 24).cases()).hasSize(48);
   }
 
   /** Five points more of humidity would keep it wet, so the slope is found the other way. */
@@ -108,11 +172,11 @@ class LikelyCasesTest {
     Casting drying = Castings.plate(2, Castings.paste(0.08, 0.2), Castings.room(20, 90, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(drying);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
-    ParameterSample[] cases = LikelyCases.of(prepared, model, DryingForecaster.DRAWS).cases();
-    assertThat(cases).isNotEqualTo(model.draws(DryingForecaster.DRAWS));
+    ParameterSample[] cases = new LikelyCases(prepared, model, DryingForecaster.DRAWS).cases();
+    assertThat(cases).isNotEqualTo(DrawnCases.of(model, DryingForecaster.DRAWS));
     double[] few = DryingForecaster.times(solved(prepared, cases), Milestone.DRY_THROUGH);
     double[] many =
-        DryingForecaster.times(solved(prepared, model.draws(4096)), Milestone.DRY_THROUGH);
+        DryingForecaster.times(solved(prepared, DrawnCases.of(model, 4096)), Milestone.DRY_THROUGH);
     assertThat(Quantiles.finiteShare(many)).isBetween(0.5, 0.95);
     assertThat(Quantiles.finiteShare(few)).isCloseTo(Quantiles.finiteShare(many), within(0.05));
     assertThat(Quantiles.of(few, 0.5))
@@ -124,7 +188,8 @@ class LikelyCasesTest {
   void spreadsEvenlyWhereNothingDries() {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(damp);
-    assertThat(LikelyCases.of(prepared, TEXTBOOK, 16).cases()).isEqualTo(TEXTBOOK.draws(32));
+    assertThat(new LikelyCases(prepared, TEXTBOOK, 16).cases())
+        .isEqualTo(DrawnCases.of(TEXTBOOK, 32));
   }
 
   /**

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.PlateSimulation;
+import starchfilm.drying.uncertainty.DrawnCases;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 
@@ -81,7 +82,7 @@ class OtherLawPublishedTest {
     PlateSimulation plate = new PlateSimulation(trial.casting(), timesS);
     double[][] masses = new double[timesS.length][DRAWS];
     double[] one = new double[timesS.length];
-    ParameterSample[] draws = model.draws(DRAWS);
+    ParameterSample[] draws = DrawnCases.of(model, DRAWS);
     for (int draw = 0; draw < DRAWS; draw++) {
       plate.filmMassesKg(draws[draw], one);
       for (int i = 0; i < timesS.length; i++) {

@@ -125,7 +125,7 @@ public final class ParameterDistribution {
    * are found with.
    *
    * @param sds by how many of its standard deviations a part is moved
-   * @return one case a part, in the order {@link #draws(int, double[])} takes the slopes in
+   * @return one case a part, in the order {@link #points(int, double[])} takes the slopes in
    */
   public ParameterSample[] steps(double sds) {
     ParameterSample[] steps = new ParameterSample[COUNT];
@@ -162,20 +162,10 @@ public final class ParameterDistribution {
   }
 
   /**
-   * Likely cases, for no outcome in particular.
-   *
-   * @param count how many, at least 1
-   * @return the draws, always the same for the same count and model
-   */
-  public ParameterSample[] draws(int count) {
-    return Arrays.stream(points(count)).map(this::at).toArray(ParameterSample[]::new);
-  }
-
-  /**
    * Where likely cases for no outcome in particular stand.
    *
    * @param count how many, at least 1
-   * @return as of {@link #points(int, double[])}
+   * @return independent standard normal parts, a row a case, for {@link #at}
    */
   public double[][] points(int count) {
     double[] first = new double[COUNT];
@@ -184,26 +174,16 @@ public final class ParameterDistribution {
   }
 
   /**
-   * Likely cases that meet the range of one outcome well, see {@link #points}.
+   * Where likely cases stand that meet the range of one outcome well: the sequence's first
+   * coordinate, which stands in the middles of equal shares, runs along the outcome's slope, so
+   * that a few dozen cases give its 10, 50 and 90 % points as well as hundreds would. Source: Imai
+   * and Tan 2006, J. Comput. Finance 10:129, the linear transformation (recalled); here by one
+   * reflection.
    *
    * @param count how many, at least 1
    * @param slopes how the outcome changes with each of the parts of {@link #steps}, a standard
    *     deviation each; finite and not all 0
-   * @return the draws, always the same for the same arguments
-   */
-  public ParameterSample[] draws(int count, double[] slopes) {
-    return Arrays.stream(points(count, slopes)).map(this::at).toArray(ParameterSample[]::new);
-  }
-
-  /**
-   * Where the likely cases stand: the sequence's first coordinate, which stands in the middles of
-   * equal shares, runs along the outcome's slope, so that a few dozen cases give its 10, 50 and 90
-   * % points as well as hundreds would. Source: Imai and Tan 2006, J. Comput. Finance 10:129, the
-   * linear transformation (recalled); here by one reflection.
-   *
-   * @param count how many, at least 1
-   * @param slopes as of {@link #draws(int, double[])}
-   * @return independent standard normal parts, a row a case
+   * @return independent standard normal parts, a row a case, always the same for the same arguments
    */
   public double[][] points(int count, double[] slopes) {
     double[] mirror = mirror(slopes);

@@ -41,7 +41,7 @@ class ParameterDistributionTest {
     ParameterDistribution model = ParameterDistribution.learnt(mean, covariance);
     assertThat(model.sd(UncertainParameter.BENCH)).isCloseTo(0.5, within(1e-9));
     assertThat(model.mean().of(UncertainParameter.AIR_SIDE)).isEqualTo(0.2);
-    ParameterSample[] draws = model.draws(4096);
+    ParameterSample[] draws = DrawnCases.of(model, 4096);
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
         assertThat(model.covariance()[i][j]).isCloseTo(covariance[i][j], within(1e-12));
@@ -78,7 +78,7 @@ class ParameterDistributionTest {
     }
     double sd = Math.sqrt(variance);
     double[] outcomes =
-        Arrays.stream(model.draws(48, slopes))
+        Arrays.stream(DrawnCases.of(model, 48, slopes))
             .mapToDouble(ParameterDistributionTest::outcome)
             .toArray();
     Band band = Quantiles.band(outcomes);
@@ -91,7 +91,7 @@ class ParameterDistributionTest {
   void drawsAlongASlopeHaveTheSameCovariance() {
     ParameterDistribution model = ParameterDistribution.textbook();
     double[] slopes = {0.3, -0.2, 0.1, 0, 0.4, -0.1, 0.2, 0.3, 0, 0.1};
-    ParameterSample[] draws = model.draws(4096, slopes);
+    ParameterSample[] draws = DrawnCases.of(model, 4096, slopes);
     for (UncertainParameter one : UncertainParameter.values()) {
       for (UncertainParameter other : UncertainParameter.values()) {
         double scale = model.sd(one) * model.sd(other);
