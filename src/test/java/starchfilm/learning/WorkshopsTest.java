@@ -25,6 +25,11 @@ class WorkshopsTest {
     return SyntheticPlates.with(poured, folder.resolve(file), dried.seen().weighings(), List.of());
   }
 
+  private Trial backupOf(Trial plate) {
+    return SyntheticPlates.with(
+        plate, folder.resolve("backup/plate.json"), plate.seen().weighings(), List.of());
+  }
+
   private static Workshops workshops() {
     return new Workshops(Clock.systemUTC());
   }
@@ -83,9 +88,7 @@ class WorkshopsTest {
   @Test
   void aBackupOfAPlateThatWasLearntFromIsNamed() throws Exception {
     Trial plate = plate("plate.json");
-    Trial backup =
-        SyntheticPlates.with(
-            plate, folder.resolve("backup/plate.json"), plate.seen().weighings(), List.of());
+    Trial backup = backupOf(plate);
     Trial other = plate("other.json");
     learn(folder, plate, other);
 
@@ -103,9 +106,7 @@ class WorkshopsTest {
   @Test
   void aBackupIsForecastAsThePlateItself() throws Exception {
     Trial plate = plate("plate.json");
-    Trial backup =
-        SyntheticPlates.with(
-            plate, folder.resolve("backup/plate.json"), plate.seen().weighings(), List.of());
+    Trial backup = backupOf(plate);
     learn(folder, plate, plate("other.json"));
 
     WorkshopFileTest.isSame(
