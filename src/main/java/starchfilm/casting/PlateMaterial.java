@@ -1,70 +1,57 @@
 package starchfilm.casting;
 
+import starchfilm.numerics.figures.TradeNamed;
+
 /**
  * What the plate is made of.
  *
  * <p>Source of density and specific heat: Incropera et al., Fundamentals of Heat and Mass Transfer,
  * tables A.1 to A.3 (recalled), rounded.
  */
-public enum PlateMaterial {
+public enum PlateMaterial implements TradeNamed {
   /** Window glass. */
-  GLASS("glass", 2500, 750, 4e-3, 0.6),
+  GLASS(2500, 750, 4e-3, 0.6),
   /** Polypropylene. */
-  POLYPROPYLENE("polypropylene", 905, 1900, 2e-3, 0),
+  POLYPROPYLENE(905, 1900, 2e-3, 0),
   /** Acrylic (PMMA). */
-  ACRYLIC("acrylic", 1185, 1450, 2e-3, 0.3),
+  ACRYLIC(1185, 1450, 2e-3, 0.3),
   /** PTFE. */
-  PTFE("ptfe", 2200, 1050, 2e-3, 0),
+  PTFE(2200, 1050, 2e-3, 0),
   /** Silicone rubber sheet. */
-  SILICONE("silicone", 1150, 1300, 2e-3, 0),
+  SILICONE(1150, 1300, 2e-3, 0),
   /** Melamine-faced board; only its top few millimetres follow the film. */
-  LAMINATE("laminate", 1400, 1500, 2e-3, 0.3),
+  LAMINATE(1400, 1500, 2e-3, 0.3),
   /** Stainless steel. */
-  STEEL("steel", 7900, 480, 1e-3, 0.8),
+  STEEL(7900, 480, 1e-3, 0.8),
   /** Enamelled steel: a face of glass. */
-  ENAMEL("enamel", 7800, 480, 1e-3, 0.6),
+  ENAMEL(7800, 480, 1e-3, 0.6),
   /** Aluminium, foil included. */
-  ALUMINIUM("aluminium", 2700, 900, 1e-3, 0.8),
+  ALUMINIUM(2700, 900, 1e-3, 0.8),
   /** Polyester sheet (PET). */
-  POLYESTER("polyester", 1390, 1170, 0.2e-3, 0.3),
+  POLYESTER(1390, 1170, 0.2e-3, 0.3),
   /** Baking paper, coated with silicone. */
-  BAKING_PAPER("baking paper", 900, 1340, 0.2e-3, 0),
+  BAKING_PAPER(900, 1340, 0.2e-3, 0),
   /** Bare wood; what water it takes up is not modelled. */
-  WOOD("wood", 550, 1600, 15e-3, 1),
+  WOOD(550, 1600, 15e-3, 1),
   /** Any other: dries as glass does; how film sticks to it is unknown. */
-  OTHER("other", 2500, 750, 4e-3, 0.6);
+  OTHER(2500, 750, 4e-3, 0.6);
 
-  private final String tradeName;
   private final double densityKgPerM3;
   private final double specificHeatJPerKgK;
   private final double usualThicknessM;
   private final double grip;
 
   PlateMaterial(
-      String tradeName,
-      double densityKgPerM3,
-      double specificHeatJPerKgK,
-      double usualThicknessM,
-      double grip) {
-    this.tradeName = tradeName;
+      double densityKgPerM3, double specificHeatJPerKgK, double usualThicknessM, double grip) {
     this.densityKgPerM3 = densityKgPerM3;
     this.specificHeatJPerKgK = specificHeatJPerKgK;
     this.usualThicknessM = usualThicknessM;
     this.grip = grip;
   }
 
-  /**
-   * The name as trial files spell it.
-   *
-   * @return lower case
-   */
-  public String tradeName() {
-    return tradeName;
-  }
-
   /** The material in a list of what was used, such as "glass" or "another material". */
   public String words() {
-    return this == OTHER ? "another material" : tradeName;
+    return this == OTHER ? "another material" : tradeName();
   }
 
   /**

@@ -15,7 +15,7 @@ import starchfilm.request.PhRequest;
 /** Says how much dilute acid or lye goes from one pH to another. */
 record PhCommand(Asked asked) implements Callable<Integer> {
   private static final Set<Reagent> STRONG_ACIDS =
-      EnumSet.of(Reagent.PHOSPHORIC, Reagent.HYDROCHLORIC, Reagent.SULFURIC);
+      EnumSet.of(Reagent.PHOSPHORIC_ACID, Reagent.HYDROCHLORIC_ACID, Reagent.SULFURIC_ACID);
 
   @Override
   public Integer call() {
@@ -44,8 +44,8 @@ record PhCommand(Asked asked) implements Callable<Integer> {
     lines.add(
         String.format(
             Locale.ROOT,
-            "One drop (0.05 ml) too many would end at pH %.1f; with a solution ten times weaker at pH"
-                + " %.1f. That is why a weaker solution does not overshoot.",
+            "One drop (0.05 ml) too many would end at pH %.1f; with a solution ten times weaker at"
+                + " pH %.1f. That is why a weaker solution does not overshoot.",
             step.phOneDropOver(),
             step.phOneDropOverTenthStrength()));
     lines.add(

@@ -1,6 +1,5 @@
 package starchfilm.files.notebook;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -91,8 +90,7 @@ record TrialFieldTable(List<List<String>> rows) {
                   Stream.of(StarchKind.values()).map(StarchKind::tradeName),
                   Stream.of(TrialField.UNKNOWN))
               .toList();
-      case "plate materials" ->
-          Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
+      case "plate materials" -> FileWord.all(PlateMaterial.values());
       case "plate shapes" -> List.of("rectangle", "oval");
       case "origins" -> FileWord.all(GlycerolOrigin.values());
       case "open faces" -> FileWord.all(FaceChange.OpenFaces.values());

@@ -8,6 +8,7 @@ import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.figures.TradeNamed;
 
 /**
  * The acids, the mild base and the lyes that people bring a pH down or up with; what a home has
@@ -19,38 +20,25 @@ import starchfilm.numerics.evidence.Estimate;
  * work is done. Usual purity of lye pellets, which hold water and carbonate: common practice, no
  * source.
  */
-public enum Reagent {
+public enum Reagent implements TradeNamed {
   /** Acetic acid, as in vinegar. */
-  ACETIC("acetic acid", "vinegar", MolarMass.ACETIC_ACID, 0, List.of(AceticAcid.PKA), 0.0014),
+  ACETIC_ACID("vinegar", MolarMass.ACETIC_ACID, 0, List.of(AceticAcid.PKA), 0.0014),
   /** Citric acid. */
-  CITRIC("citric acid", "citric", MolarMass.CITRIC_ACID, 0, List.of(3.13, 4.76, 6.40), 0.0040),
+  CITRIC_ACID("citric", MolarMass.CITRIC_ACID, 0, List.of(3.13, 4.76, 6.40), 0.0040),
   /** Phosphoric acid, H3PO4; its second proton goes above pH 7 and is not counted. */
-  PHOSPHORIC("phosphoric acid", "H3PO4", MolarMass.PHOSPHORIC_ACID, 0, List.of(2.16), 0.0058),
+  PHOSPHORIC_ACID("H3PO4", MolarMass.PHOSPHORIC_ACID, 0, List.of(2.16), 0.0058),
   /** Hydrochloric acid, HCl. */
-  HYDROCHLORIC("hydrochloric acid", "HCl", MolarMass.HYDROGEN_CHLORIDE, 0, List.of(-6.0), 0.0049),
+  HYDROCHLORIC_ACID("HCl", MolarMass.HYDROGEN_CHLORIDE, 0, List.of(-6.0), 0.0049),
   /** Sulfuric acid, H2SO4. */
-  SULFURIC("sulfuric acid", "H2SO4", MolarMass.SULFURIC_ACID, 0, List.of(-3.0, 1.99), 0.0072),
+  SULFURIC_ACID("H2SO4", MolarMass.SULFURIC_ACID, 0, List.of(-3.0, 1.99), 0.0072),
   /** Baking soda, NaHCO3; counted as if its carbon dioxide stayed dissolved. */
   BAKING_SODA(
-      "baking soda",
-      "NaHCO3",
-      MolarMass.SODIUM_BICARBONATE,
-      MolarMass.SODIUM,
-      List.of(6.35, 10.33),
-      0.0071),
+      "NaHCO3", MolarMass.SODIUM_BICARBONATE, MolarMass.SODIUM, List.of(6.35, 10.33), 0.0071),
   /** Sodium hydroxide, NaOH. */
-  SODIUM_HYDROXIDE(
-      "sodium hydroxide", "NaOH", MolarMass.SODIUM_HYDROXIDE, MolarMass.SODIUM, List.of(), 0.011),
+  SODIUM_HYDROXIDE("NaOH", MolarMass.SODIUM_HYDROXIDE, MolarMass.SODIUM, List.of(), 0.011),
   /** Potassium hydroxide, KOH. */
-  POTASSIUM_HYDROXIDE(
-      "potassium hydroxide",
-      "KOH",
-      MolarMass.POTASSIUM_HYDROXIDE,
-      MolarMass.POTASSIUM,
-      List.of(),
-      0.0092);
+  POTASSIUM_HYDROXIDE("KOH", MolarMass.POTASSIUM_HYDROXIDE, MolarMass.POTASSIUM, List.of(), 0.0092);
 
-  private final String tradeName;
   private final String formula;
   private final double kgPerMol;
   private final double metalKgPerMol;
@@ -58,13 +46,11 @@ public enum Reagent {
   private final double riseOfDensityPerPercent;
 
   Reagent(
-      String tradeName,
       String formula,
       double kgPerMol,
       double metalKgPerMol,
       List<Double> pkas,
       double riseOfDensityPerPercent) {
-    this.tradeName = tradeName;
     this.formula = formula;
     this.kgPerMol = kgPerMol;
     this.metalKgPerMol = metalKgPerMol;
@@ -80,11 +66,6 @@ public enum Reagent {
   /** All strong bases, which serve as catalyst too. */
   public static List<Reagent> lyes() {
     return Arrays.stream(values()).filter(Reagent::isLye).toList();
-  }
-
-  /** Returns its trade name, in lower case. */
-  public String tradeName() {
-    return tradeName;
   }
 
   /** Its short name, such as "HCl", "vinegar" or "NaOH". */
@@ -179,6 +160,6 @@ public enum Reagent {
 
   @Override
   public String toString() {
-    return tradeName;
+    return tradeName();
   }
 }

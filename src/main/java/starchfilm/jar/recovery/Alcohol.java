@@ -1,35 +1,25 @@
 package starchfilm.jar.recovery;
 
 import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.figures.TradeNamed;
 
 /**
  * The alcohol that takes the fatty acids over.
  *
  * <p>Densities at 20 C: CRC Handbook of Chemistry and Physics (recalled).
  */
-public enum Alcohol {
+public enum Alcohol implements TradeNamed {
   /** Methanol: poisonous, flammable. */
-  METHANOL("methanol", MolarMass.METHANOL, 791),
+  METHANOL(MolarMass.METHANOL, 791),
   /** Ethanol: flammable. */
-  ETHANOL("ethanol", MolarMass.ETHANOL, 789);
+  ETHANOL(MolarMass.ETHANOL, 789);
 
-  private final String tradeName;
   private final double kgPerMol;
   private final double kgPerM3;
 
-  Alcohol(String tradeName, double kgPerMol, double kgPerM3) {
-    this.tradeName = tradeName;
+  Alcohol(double kgPerMol, double kgPerM3) {
     this.kgPerMol = kgPerMol;
     this.kgPerM3 = kgPerM3;
-  }
-
-  /**
-   * Returns its trade name.
-   *
-   * @return lower case
-   */
-  public String tradeName() {
-    return tradeName;
   }
 
   /**
@@ -52,6 +42,6 @@ public enum Alcohol {
 
   @Override
   public String toString() {
-    return tradeName;
+    return tradeName();
   }
 }

@@ -3,6 +3,7 @@ package starchfilm.jar.recovery;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.figures.TradeNamed;
 
 /**
  * Something put into the glycerol after it was neutralised.
@@ -30,44 +31,33 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
   }
 
   /** Something that people add. */
-  public enum Agent {
+  public enum Agent implements TradeNamed {
     /** Methanol to thin it for filtering. */
-    METHANOL("methanol", 0, 1, false),
+    METHANOL(0, 1, false),
     /** Ethanol to thin it for filtering. */
-    ETHANOL("ethanol", 0, 1, false),
+    ETHANOL(0, 1, false),
     /** Magnesium sulfate to take up water; part of it dissolves. */
-    MAGNESIUM_SULFATE("magnesium sulfate", 0.05, 0.5, true),
+    MAGNESIUM_SULFATE(0.05, 0.5, true),
     /** Calcium chloride to take up water; glycerol dissolves it. */
-    CALCIUM_CHLORIDE("calcium chloride", 0.5, 1, true),
+    CALCIUM_CHLORIDE(0.5, 1, true),
     /** Sodium sulfate to take up water; little of it dissolves. */
-    SODIUM_SULFATE("sodium sulfate", 0, 0.2, true),
+    SODIUM_SULFATE(0, 0.2, true),
     /** Common salt, to salt the soap out. */
-    COMMON_SALT("common salt", 0.3, 1, false),
+    COMMON_SALT(0.3, 1, false),
     /** Charcoal, clay or silica to clear it; fines pass the filter. */
-    ADSORBENT("adsorbent", 0, 0.02, false),
+    ADSORBENT(0, 0.02, false),
     /** Water. */
-    WATER("water", 0, 0, false);
+    WATER(0, 0, false);
 
-    private final String tradeName;
     private final double leastStaying;
     private final double mostStaying;
     private final boolean hygroscopic;
 
     /** Shares that stay behind: judged, no source. */
-    Agent(String tradeName, double leastStaying, double mostStaying, boolean hygroscopic) {
-      this.tradeName = tradeName;
+    Agent(double leastStaying, double mostStaying, boolean hygroscopic) {
       this.leastStaying = leastStaying;
       this.mostStaying = mostStaying;
       this.hygroscopic = hygroscopic;
-    }
-
-    /**
-     * Returns its trade name.
-     *
-     * @return lower case
-     */
-    public String tradeName() {
-      return tradeName;
     }
 
     /** True for a salt that draws water out of the air. */
@@ -81,7 +71,7 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
 
     @Override
     public String toString() {
-      return tradeName;
+      return tradeName();
     }
   }
 

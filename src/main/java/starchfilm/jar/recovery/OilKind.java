@@ -3,6 +3,7 @@ package starchfilm.jar.recovery;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.figures.TradeNamed;
 
 /**
  * Oils and fats with their saponification value and density.
@@ -15,35 +16,35 @@ import starchfilm.numerics.evidence.ValidRange;
  * 33-1981 (olive); CXS 211-1999 (lard, tallow); recalled, but for sunflower, read as amended in
  * 2022. The row of mixed used oil is judged.
  */
-public enum OilKind {
+public enum OilKind implements TradeNamed {
   /** Rapeseed of low erucic acid, canola. */
-  RAPESEED("rapeseed", 182, 193, 914, 920),
+  RAPESEED(182, 193, 914, 920),
   /** Sunflower. */
-  SUNFLOWER("sunflower", 187, 194, 916, 923),
+  SUNFLOWER(187, 194, 916, 923),
   /** Soya bean. */
-  SOYBEAN("soybean", 189, 195, 919, 925),
+  SOYBEAN(189, 195, 919, 925),
   /** Corn (maize) germ. */
-  CORN("corn", 187, 195, 917, 925),
+  CORN(187, 195, 917, 925),
   /** Olive. */
-  OLIVE("olive", 184, 196, 910, 916),
+  OLIVE(184, 196, 910, 916),
   /** Peanut, groundnut. */
-  PEANUT("peanut", 187, 196, 912, 920),
+  PEANUT(187, 196, 912, 920),
   /** Cottonseed. */
-  COTTONSEED("cottonseed", 189, 198, 918, 926),
+  COTTONSEED(189, 198, 918, 926),
   /** Safflower. */
-  SAFFLOWER("safflower", 186, 198, 922, 927),
+  SAFFLOWER(186, 198, 922, 927),
   /** Palm (50 C). */
-  PALM("palm", 190, 209, 891, 899),
+  PALM(190, 209, 891, 899),
   /** Palm kernel (40 C). */
-  PALM_KERNEL("palm kernel", 230, 254, 899, 914),
+  PALM_KERNEL(230, 254, 899, 914),
   /** Coconut (40 C). */
-  COCONUT("coconut", 248, 265, 908, 921),
+  COCONUT(248, 265, 908, 921),
   /** Lard (40 C). */
-  LARD("lard", 192, 203, 896, 904),
+  LARD(192, 203, 896, 904),
   /** Beef tallow (40 C). */
-  TALLOW("tallow", 190, 202, 894, 904),
+  TALLOW(190, 202, 894, 904),
   /** Used frying oil of unknown kind; judged, no source. */
-  USED_FRYING_OIL("used frying oil", 180, 205, 905, 930);
+  USED_FRYING_OIL(180, 205, 905, 930);
 
   /** Where the figures come from. */
   public static final Source SOURCE =
@@ -54,17 +55,14 @@ public enum OilKind {
 
   private static final double WATER_AT_20C_KG_PER_L = 0.9982;
 
-  private final String tradeName;
   private final ValidRange saponificationMgPerG;
   private final ValidRange densityKgPerM3;
 
   OilKind(
-      String tradeName,
       double saponificationFrom,
       double saponificationTo,
       double relativeDensityFrom,
       double relativeDensityTo) {
-    this.tradeName = tradeName;
     this.saponificationMgPerG =
         new ValidRange("saponification value", saponificationFrom, saponificationTo, "mg KOH/g");
     this.densityKgPerM3 =
@@ -73,15 +71,6 @@ public enum OilKind {
             relativeDensityFrom * WATER_AT_20C_KG_PER_L,
             relativeDensityTo * WATER_AT_20C_KG_PER_L,
             "kg/m3");
-  }
-
-  /**
-   * Returns its trade name.
-   *
-   * @return lower case, such as "palm kernel"
-   */
-  public String tradeName() {
-    return tradeName;
   }
 
   /**
@@ -104,6 +93,6 @@ public enum OilKind {
 
   @Override
   public String toString() {
-    return tradeName;
+    return tradeName();
   }
 }

@@ -111,7 +111,7 @@ class JarPosteriorPublishedTest {
         Dose.weighed(Reagent.SODIUM_HYDROXIDE, Estimate.exact(0.0035), Estimate.exact(1)),
         Optional.empty(),
         Estimate.exact(1),
-        Optional.of(new Dose(Reagent.HYDROCHLORIC, Estimate.exact(0.0875))),
+        Optional.of(new Dose(Reagent.HYDROCHLORIC_ACID, Estimate.exact(0.0875))),
         true,
         NONE,
         Optional.empty(),

@@ -27,7 +27,7 @@ final class RecoveryLogs {
             Reagent.SODIUM_HYDROXIDE.solidPurity()),
         Optional.empty(),
         Estimate.exact(1),
-        Optional.of(new Dose(Reagent.HYDROCHLORIC, new Estimate(0.09, 0.002))),
+        Optional.of(new Dose(Reagent.HYDROCHLORIC_ACID, new Estimate(0.09, 0.002))),
         true,
         Estimate.exact(0),
         Optional.empty(),

@@ -117,7 +117,7 @@ class RecoveryRemarksTest {
             crude,
             Estimate.exact(1),
             acidMol > 0
-                ? Optional.of(new Dose(Reagent.HYDROCHLORIC, Estimate.exact(acidMol)))
+                ? Optional.of(new Dose(Reagent.HYDROCHLORIC_ACID, Estimate.exact(acidMol)))
                 : Optional.empty(),
             false,
             NONE,

@@ -24,7 +24,7 @@ class PhAdjustmentPublishedTest {
   /** 1 L at pH 12 is 0.01 mol/L of hydroxide; 0.1 mol/L HCl neutralises it with 100 mL. */
   @Test
   void litreOfPhTwelveTakesAHundredMillilitres() {
-    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Reagent.HYDROCHLORIC, 100);
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Reagent.HYDROCHLORIC_ACID, 100);
 
     assertThat(step.millilitres()).isCloseTo(100, within(0.01));
   }
@@ -32,7 +32,7 @@ class PhAdjustmentPublishedTest {
   /** Sulfuric acid brings two protons: half the volume of the same concentration. */
   @Test
   void sulfuricAcidTakesHalfTheVolume() {
-    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Reagent.SULFURIC, 100);
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Reagent.SULFURIC_ACID, 100);
 
     assertThat(step.millilitres()).isCloseTo(50, within(0.01));
   }
@@ -58,7 +58,8 @@ class PhAdjustmentPublishedTest {
   @Test
   void halfTheSoapIsSplitAtItsPka() {
     PhAdjustment.Bath soapy = new PhAdjustment.Bath(1e-3, 9, 0.01);
-    PhAdjustment step = PhAdjustment.to(soapy, PhAdjustment.SOAP_PKA, Reagent.HYDROCHLORIC, 100);
+    PhAdjustment step =
+        PhAdjustment.to(soapy, PhAdjustment.SOAP_PKA, Reagent.HYDROCHLORIC_ACID, 100);
 
     assertThat(step.millilitres()).isCloseTo(50.2, within(0.1));
   }
@@ -66,7 +67,7 @@ class PhAdjustmentPublishedTest {
   /** Citric acid's mean charge at pH 4.76, its middle pKa: 1.5, by the symmetry of its three. */
   @Test
   void citricAcidIsHalfwayAtItsMiddlePka() {
-    assertThat(Reagent.CITRIC.chargeBroughtAt(4.76)).isCloseTo(-1.5, within(0.01));
+    assertThat(Reagent.CITRIC_ACID.chargeBroughtAt(4.76)).isCloseTo(-1.5, within(0.01));
   }
 
   /** Baking soda alone in water stands near the mean of carbonic acid's pKas, 8.34. */
@@ -82,8 +83,8 @@ class PhAdjustmentPublishedTest {
    */
   @Test
   void tenPerCentIsTheHandbooksConcentration() {
-    assertThat(Reagent.HYDROCHLORIC.massShare(2870)).isCloseTo(0.100, within(0.001));
-    assertThat(Reagent.SULFURIC.massShare(1087)).isCloseTo(0.100, within(0.001));
+    assertThat(Reagent.HYDROCHLORIC_ACID.massShare(2870)).isCloseTo(0.100, within(0.001));
+    assertThat(Reagent.SULFURIC_ACID.massShare(1087)).isCloseTo(0.100, within(0.001));
     assertThat(Reagent.SODIUM_HYDROXIDE.massShare(2772)).isCloseTo(0.100, within(0.001));
   }
 
@@ -93,11 +94,11 @@ class PhAdjustmentPublishedTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "ACETIC, 10, 1012",
-    "CITRIC, 10, 1038",
-    "PHOSPHORIC, 10, 1053",
-    "HYDROCHLORIC, 10, 1047",
-    "SULFURIC, 10, 1066",
+    "ACETIC_ACID, 10, 1012",
+    "CITRIC_ACID, 10, 1038",
+    "PHOSPHORIC_ACID, 10, 1053",
+    "HYDROCHLORIC_ACID, 10, 1047",
+    "SULFURIC_ACID, 10, 1066",
     "BAKING_SODA, 5, 1035",
     "SODIUM_HYDROXIDE, 10, 1109",
     "POTASSIUM_HYDROXIDE, 10, 1090"
@@ -113,13 +114,13 @@ class PhAdjustmentPublishedTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "SODIUM_HYDROXIDE, HYDROCHLORIC, 1, 58.44",
-    "POTASSIUM_HYDROXIDE, HYDROCHLORIC, 1, 74.55",
-    "SODIUM_HYDROXIDE, SULFURIC, 2, 142.04",
-    "POTASSIUM_HYDROXIDE, SULFURIC, 2, 174.26",
-    "SODIUM_HYDROXIDE, ACETIC, 1, 82.03",
-    "BAKING_SODA, CITRIC, 3, 258.07",
-    "SODIUM_HYDROXIDE, PHOSPHORIC, 1, 119.98"
+    "SODIUM_HYDROXIDE, HYDROCHLORIC_ACID, 1, 58.44",
+    "POTASSIUM_HYDROXIDE, HYDROCHLORIC_ACID, 1, 74.55",
+    "SODIUM_HYDROXIDE, SULFURIC_ACID, 2, 142.04",
+    "POTASSIUM_HYDROXIDE, SULFURIC_ACID, 2, 174.26",
+    "SODIUM_HYDROXIDE, ACETIC_ACID, 1, 82.03",
+    "BAKING_SODA, CITRIC_ACID, 3, 258.07",
+    "SODIUM_HYDROXIDE, PHOSPHORIC_ACID, 1, 119.98"
   })
   void metalAndRestMakeTheSalt(Reagent base, Reagent acid, int metals, double gramsPerMol) {
     assertThat(1000 * metals * (base.ionKgPerMolOfCharge() + acid.ionKgPerMolOfCharge()))
@@ -131,7 +132,7 @@ class PhAdjustmentPublishedTest {
    */
   @Test
   void oneDropTooMuchGoesFarAndATenthAsStrongLessFar() {
-    PhAdjustment step = PhAdjustment.to(bath(0.2e-3, 9), 7, Reagent.HYDROCHLORIC, 1000);
+    PhAdjustment step = PhAdjustment.to(bath(0.2e-3, 9), 7, Reagent.HYDROCHLORIC_ACID, 1000);
 
     assertThat(step.phOneDropOver()).isCloseTo(3.60, within(0.005));
     assertThat(step.phOneDropOverTenthStrength()).isCloseTo(4.60, within(0.005));
@@ -144,7 +145,7 @@ class PhAdjustmentPublishedTest {
   @Test
   void weighedReagentBringsItsCharge() {
     assertThat(weighed(Reagent.SODIUM_HYDROXIDE, 0.98)).isCloseTo(0.0980, within(1e-4));
-    assertThat(weighed(Reagent.SULFURIC, 1)).isCloseTo(2 * 4 / 98.08, within(1e-4));
+    assertThat(weighed(Reagent.SULFURIC_ACID, 1)).isCloseTo(2 * 4 / 98.08, within(1e-4));
   }
 
   private static double weighed(Reagent reagent, double strength) {

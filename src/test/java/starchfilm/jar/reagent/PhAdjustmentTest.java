@@ -34,7 +34,7 @@ class PhAdjustmentTest {
   @Test
   void weakerSolutionOvershootsLess() {
     PhAdjustment.Bath bath = new PhAdjustment.Bath(2e-4, 9, 0);
-    PhAdjustment step = PhAdjustment.to(bath, 6.5, Reagent.HYDROCHLORIC, 1000);
+    PhAdjustment step = PhAdjustment.to(bath, 6.5, Reagent.HYDROCHLORIC_ACID, 1000);
 
     assertThat(step.phOneDropOver()).isLessThan(5);
     assertThat(step.phOneDropOverTenthStrength()).isBetween(step.phOneDropOver() + 0.5, 6.5);
@@ -42,9 +42,10 @@ class PhAdjustmentTest {
 
   @Test
   void soapTakesUpAcidBeforeThePhFalls() {
-    PhAdjustment plain = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Reagent.CITRIC, 100);
+    PhAdjustment plain =
+        PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Reagent.CITRIC_ACID, 100);
     PhAdjustment soapy =
-        PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Reagent.CITRIC, 100);
+        PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Reagent.CITRIC_ACID, 100);
 
     assertThat(soapy.millilitres()).isGreaterThan(plain.millilitres());
   }
@@ -56,7 +57,7 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(bath, 8, Reagent.HYDROCHLORIC, 100)))
+                () -> PhAdjustment.to(bath, 8, Reagent.HYDROCHLORIC_ACID, 100)))
         .hasMessage(
             "pH wanted: 8.0 given, allowed below 6.0, the pH now, with"
                 + " hydrochloric acid; to raise it use lye");
@@ -72,7 +73,7 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(bath, 2.3456, Reagent.ACETIC, 123.456)))
+                () -> PhAdjustment.to(bath, 2.3456, Reagent.ACETIC_ACID, 123.456)))
         .hasMessage(
             "pH wanted: 2.35 given, but acetic acid of 0.123 mol/L does not reach it,"
                 + " however much is added; ask for a pH nearer to 7 or use a stronger"
@@ -94,7 +95,7 @@ class PhAdjustmentTest {
       assertThat(
               assertThrows(
                   IllegalArgumentException.class,
-                  () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC, 1000 * molPerL)))
+                  () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC_ACID, 1000 * molPerL)))
           .hasMessage(
               "strength of the hydrochloric acid: %s mol/L given, allowed more than 0 mol/L"
                   .formatted(molPerL));
@@ -102,19 +103,19 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(bath, -0.1, Reagent.HYDROCHLORIC, 100)))
+                () -> PhAdjustment.to(bath, -0.1, Reagent.HYDROCHLORIC_ACID, 100)))
         .hasMessage("pH wanted: -0.1 given, allowed 0 to 14");
   }
 
   @Test
   void takesTheEndsAndRefusesToGoNowhere() {
     PhAdjustment.Bath lye = new PhAdjustment.Bath(1e-3, 14, 0);
-    assertThat(PhAdjustment.to(lye, 7, Reagent.HYDROCHLORIC, 100).millilitres()).isPositive();
+    assertThat(PhAdjustment.to(lye, 7, Reagent.HYDROCHLORIC_ACID, 100).millilitres()).isPositive();
     assertThat(new PhAdjustment.Bath(1e-3, 0, 0).ph()).isZero();
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(lye, 14, Reagent.HYDROCHLORIC, 100)))
+                () -> PhAdjustment.to(lye, 14, Reagent.HYDROCHLORIC_ACID, 100)))
         .hasMessageContaining("allowed below 14.0, the pH now");
     PhAdjustment.Bath acid = new PhAdjustment.Bath(1e-3, 3, 0);
     assertThat(
@@ -128,7 +129,7 @@ class PhAdjustmentTest {
   @Test
   void takesAVeryWeakSolution() {
     assertThat(
-            PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 7, Reagent.HYDROCHLORIC, 0.5)
+            PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 7, Reagent.HYDROCHLORIC_ACID, 0.5)
                 .millilitres())
         .isCloseTo(20, within(0.01));
   }
@@ -146,24 +147,24 @@ class PhAdjustmentTest {
   @Test
   void strengthOfADoseIsAShare() {
     Estimate grams = Estimate.exact(0.005);
-    assertThat(Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(1)).chargeMol().value())
+    assertThat(Dose.weighed(Reagent.CITRIC_ACID, grams, Estimate.exact(1)).chargeMol().value())
         .isPositive();
-    assertThat(new Dose(Reagent.CITRIC, Estimate.exact(0)).chargeMol().value()).isZero();
+    assertThat(new Dose(Reagent.CITRIC_ACID, Estimate.exact(0)).chargeMol().value()).isZero();
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(1.2))))
+                () -> Dose.weighed(Reagent.CITRIC_ACID, grams, Estimate.exact(1.2))))
         .hasMessageContaining("120.0 %");
     assertThrows(
         IllegalArgumentException.class,
-        () -> Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(0)));
+        () -> Dose.weighed(Reagent.CITRIC_ACID, grams, Estimate.exact(0)));
     assertThrows(
-        IllegalArgumentException.class, () -> new Dose(Reagent.CITRIC, Estimate.exact(-1)));
+        IllegalArgumentException.class, () -> new Dose(Reagent.CITRIC_ACID, Estimate.exact(-1)));
   }
 
   /** What a log or a question may call it, and what sentences then call it. */
   @ParameterizedTest
-  @CsvSource({"ACETIC, vinegar, acetic acid", "SULFURIC, H2SO4, sulfuric acid"})
+  @CsvSource({"ACETIC_ACID, vinegar, acetic acid", "SULFURIC_ACID, H2SO4, sulfuric acid"})
   void hasAShortNameAndTheTradesName(Reagent reagent, String shortName, String tradeName) {
     assertThat(reagent.formula()).isEqualTo(shortName);
     assertThat(reagent).hasToString(tradeName);

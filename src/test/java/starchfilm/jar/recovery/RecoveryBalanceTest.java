@@ -270,7 +270,7 @@ class RecoveryBalanceTest {
                 + " it out");
     assertThrows(
         IllegalArgumentException.class,
-        () -> Dose.weighed(Reagent.CITRIC, Estimate.exact(0.01), Estimate.exact(20)));
+        () -> Dose.weighed(Reagent.CITRIC_ACID, Estimate.exact(0.01), Estimate.exact(20)));
     assertThrows(
         IllegalArgumentException.class, () -> OilBatch.of(OilKind.CORN, Estimate.exact(0)));
   }
@@ -278,16 +278,17 @@ class RecoveryBalanceTest {
   /** 10 mL of 0.1 mol/L hydrochloric acid, neutralised with NaOH, makes 58 mg salt. */
   @Test
   void tenMillilitresOfDecinormalAcidMakeFiftyEightMilligrams() {
-    Dose measured = Dose.measured(Reagent.HYDROCHLORIC, Estimate.exact(10e-6), Estimate.exact(100));
+    Dose measured =
+        Dose.measured(Reagent.HYDROCHLORIC_ACID, Estimate.exact(10e-6), Estimate.exact(100));
     Dose weighed =
-        Dose.weighed(Reagent.HYDROCHLORIC, Estimate.exact(0.36461e-3), Estimate.exact(0.1));
+        Dose.weighed(Reagent.HYDROCHLORIC_ACID, Estimate.exact(0.36461e-3), Estimate.exact(0.1));
 
     assertThat(measured.chargeMol().value()).isCloseTo(1e-3, within(1e-12));
     assertThat(weighed.chargeMol().value()).isCloseTo(1e-3, within(1e-7));
     assertThat(
             1e-3
                 * (Reagent.SODIUM_HYDROXIDE.ionKgPerMolOfCharge()
-                    + Reagent.HYDROCHLORIC.ionKgPerMolOfCharge()))
+                    + Reagent.HYDROCHLORIC_ACID.ionKgPerMolOfCharge()))
         .isCloseTo(58.4e-6, within(0.1e-6));
   }
 
@@ -362,7 +363,7 @@ class RecoveryBalanceTest {
   }
 
   private static Optional<Dose> acid(double mol) {
-    return Optional.of(new Dose(Reagent.HYDROCHLORIC, Estimate.exact(mol)));
+    return Optional.of(new Dose(Reagent.HYDROCHLORIC_ACID, Estimate.exact(mol)));
   }
 
   private static Optional<Dose> lye(double mol) {

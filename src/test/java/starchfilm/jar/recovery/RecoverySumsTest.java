@@ -102,7 +102,7 @@ class RecoverySumsTest {
   @Test
   void saltTakenOutIsNoLongerThere() {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.1));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.1));
     saltTakenOut = Estimate.exact(0.002);
     assertThat(balance().saltKg().value()).isCloseTo(3.844e-3, within(2e-6));
     saltTakenOut = Estimate.exact(0.010);
@@ -122,7 +122,7 @@ class RecoverySumsTest {
   void saltIsOfTheMetalThatMetTheAcid(
       double acidMol, double lyeMol, double potassiumMol, double sodiumMol) {
     catalyst = dose(Reagent.POTASSIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, acidMol));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, acidMol));
     lye = lyeMol > 0 ? Optional.of(dose(Reagent.SODIUM_HYDROXIDE, lyeMol)) : Optional.empty();
     assertThat(balance().neutralisation().saltKg().value())
         .isCloseTo(1e-3 * (74.55 * potassiumMol + 58.44 * sodiumMol), within(2e-6));
@@ -134,7 +134,7 @@ class RecoverySumsTest {
     acidValue = 0.02 * KOH / 0.88543;
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
     share = 0.5;
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.01));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.01));
     Neutralisation left = balance().neutralisation();
     // Few: 0.01 of soap and 0.03 of lye after the acid; many: 0.05 of soap, 0.01 of it split.
     assertRange(left.soapMol(), 0.01, 0.04);
@@ -152,7 +152,7 @@ class RecoverySumsTest {
   @Test
   void lyeBeyondTheAcidStaysOrMakesSoap() {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.13));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.13));
     lye = Optional.of(dose(Reagent.SODIUM_HYDROXIDE, 0.05));
     fattyLayerTakenOff = true;
     assertRange(balance().neutralisation().freeLyeMol(), 0.02, 0.02);
@@ -169,7 +169,7 @@ class RecoverySumsTest {
   @CsvSource({"6.3, true", "6.2, false"})
   void theSumsCannotTellWithinTwiceTheirUncertainty(double mmol, boolean near) {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.0875);
-    acid = Optional.of(new Dose(Reagent.HYDROCHLORIC, new Estimate(0.1, mmol / 1000)));
+    acid = Optional.of(new Dose(Reagent.HYDROCHLORIC_ACID, new Estimate(0.1, mmol / 1000)));
     assertThat(balance().neutralisation().isNearBalance()).isEqualTo(near);
   }
 
@@ -177,7 +177,7 @@ class RecoverySumsTest {
   @Test
   void littleFattyAcidStaysWhereItsLayerWasTakenOff() {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.1));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.1));
     assertThat(balance().fattyAcidKg().value()).isCloseTo(0.05 * 0.28247, within(1e-5));
     fattyLayerTakenOff = true;
     // At most 2 % of the jar's kilogram, and no more than was formed.
@@ -236,7 +236,7 @@ class RecoverySumsTest {
   @Test
   void saltTakesRoomToo() {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.1));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.1));
     acidValue = 0.1 * KOH / 0.88543;
     fattyLayerTakenOff = true;
     saltTakenOut = new Estimate(0, 0.001);
@@ -260,7 +260,7 @@ class RecoverySumsTest {
   @CsvSource({"120, 7.06, 7.61", "80, 2.19, 7.61", "75, 0, 7.30"})
   void aLightJarLowersTheLeastKnownFirst(double jarG, double fattyG, double soapG) {
     catalyst = dose(Reagent.SODIUM_HYDROXIDE, 0.1);
-    acid = Optional.of(dose(Reagent.HYDROCHLORIC, 0.05));
+    acid = Optional.of(dose(Reagent.HYDROCHLORIC_ACID, 0.05));
     jar = Estimate.exact(jarG / 1000);
     RecoveryBalance balance = balance();
     assertThat(1000 * balance.fattyAcidKg().value()).isCloseTo(fattyG, within(0.01));
