@@ -18,6 +18,7 @@ import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.PackedPatterns;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -46,14 +47,14 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   private static final WrittenIngredient GLYCEROL = INGREDIENTS.get(0);
   private static final String POURED_AT = "so far.poured";
-  private static final Pattern HOUR = Pattern.compile("[0-9][:h][0-9]|[0-9]\\s*(?:uhr|h|am|pm)\\b");
+  private static final PackedPatterns TYPED =
+      PackedPatterns.of(CookedText.class, "cooked.patterns");
+  private static final Pattern HOUR = TYPED.get("hour");
 
   private static final Pattern WORD = Pattern.compile("\\p{L}+");
   private static final List<String> ORIGINS =
       FileWord.all(new GlycerolOrigin[] {GlycerolOrigin.BOUGHT, GlycerolOrigin.RECOVERED});
-  private static final Pattern APART =
-      Pattern.compile(
-          "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
+  private static final Pattern APART = TYPED.get("apart");
   private static final WrittenPart CALLED = WrittenPart.beginningWith("new.name");
   private static final WrittenPart ROOM = WrittenPart.beginningWith("place.name");
   private static final List<WrittenPart> POURED =
@@ -63,36 +64,24 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
                   Set.of("trial.poured-mass", "trial.wet", POURED_AT)
                       .contains(form.fields().get(0)))
           .toList();
-  private static final Pattern POURED_WORD =
-      Pattern.compile(
-          "^(?:(?:poured|gegossen|coul\\u00E9e?|vers\\u00E9e?|vertid[oa])\\s+)?(?:(?:at|on|am|um|le|\\u00E0|el)\\s+)?"
-              + "|\\s+(?:poured|gegossen)$",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-  private static final Pattern ON_A_PLATE =
-      Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
-  private static final Pattern EACH =
-      Pattern.compile(
-          "\\b(?:each|je|jeweils|chacune?|(?:a|per|one|every|pro|jede[rn]?|par|chaque|por|cada)"
-              + " (?:plate|platte|plaque|placa))\\b",
-          Pattern.CASE_INSENSITIVE);
-  private static final Pattern FROM_JAR =
-      Pattern.compile("(?i)(.+?) (?:from|out of)(?: the| my)?(?: jar)? (.+)");
+  private static final Pattern POURED_WORD = TYPED.get("poured");
+  private static final Pattern ON_A_PLATE = TYPED.get("on a plate");
+  private static final Pattern EACH = TYPED.get("each");
+  private static final Pattern FROM_JAR = TYPED.get("from jar");
 
   /** What else is said of where glycerol comes from: recovered from oil, bought in a shop. */
-  private static final Pattern SOURCE =
-      Pattern.compile("(?:\\b(?:from|in)(?: the| my| an?)?)?(?: (?:oil|batch|shop|pharmacy))?$");
+  private static final Pattern SOURCE = TYPED.get("source");
 
   /** A day in figures, which may be meant in two ways. */
-  private static final Pattern DATE =
-      Pattern.compile("(?:.* )?[0-9]{1,2}/[0-9]{1,2}(?:/[0-9]{2,4})?(?: [0-9:]+)?");
+  private static final Pattern DATE = TYPED.get("date");
 
   /** A rough number; written short, or "about" is taken for the name of what it measures. */
-  private static final Pattern ABOUT = Pattern.compile("(?i)\\babout (?=[0-9])");
+  private static final Pattern ABOUT = TYPED.get("about");
 
-  private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
+  private static final Pattern WARMTH = TYPED.get("warmth");
 
   /** 21 c 50 %, which is no cup of something. */
-  private static final Pattern AIR = Pattern.compile("~?[0-9][0-9.,-]*\\s*[cf],?\\s+[0-9].*%.*");
+  private static final Pattern AIR = TYPED.get("air");
 
   private static final List<Pattern> AIR_UNITS =
       List.of(Pattern.compile("%"), Pattern.compile("(?i)[cf]\\b"), Pattern.compile("m/s"));
@@ -146,7 +135,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       refusals.add(
           """
           %s not understood%s; write parts such as 20 g potato, 6 g glycerol, \
-          360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%"""
+          360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%\
+          """
               .formatted(
                   quoted(strange),
                   understood.isEmpty() ? "" : ", but " + quoted(understood) + " is"));

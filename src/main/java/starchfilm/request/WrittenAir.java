@@ -25,6 +25,7 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.amount.Unit;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.PackedPatterns;
 import starchfilm.material.air.AirState;
 
 /**
@@ -32,15 +33,8 @@ import starchfilm.material.air.AirState;
  * 8-18C,50-80%} by night and day, {@code ~20C 0.3m/s}.
  */
 final class WrittenAir {
-  private static final String NUMBER = "-?[0-9]+(?:[.,][0-9]+)?";
   private static final Pattern PART =
-      Pattern.compile(
-          "[\\s,;]*((?:~|about )?"
-              + NUMBER
-              + "(?:\\s*(?:-|\u2013|to|\u00B1|\\+/?-)\\s*"
-              + NUMBER
-              + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
-          Pattern.CASE_INSENSITIVE);
+      PackedPatterns.of(WrittenAir.class, "air.patterns").get("part");
 
   /** What is allowed of each part beside the plates, in the unit of its {@link AirSpan}. */
   private static final Map<Dimension, Allowed> BESIDE_PLATES =

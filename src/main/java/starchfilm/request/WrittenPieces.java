@@ -12,12 +12,8 @@ import starchfilm.planning.Pieces;
 final class WrittenPieces {
 
   private static final String ALLOWED = "pieces such as 40 of 60x90 mm, or an area such as 0.5 m2";
-  private static final Pattern PIECES =
-      Pattern.compile(
-          "([0-9]{1,7})\\s*(?:pieces?\\s*)?(?:of|x|\u00D7|\u00E0|@)\\s*" + WrittenPlates.SIDES,
-          Pattern.CASE_INSENSITIVE);
-  private static final Pattern AREA =
-      Pattern.compile("[0-9.,]+\\s*[cd]?m(?:2|\u00B2)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern PIECES = WrittenPlates.TYPED.get("pieces");
+  private static final Pattern AREA = WrittenPlates.TYPED.get("area of film");
 
   private WrittenPieces() {}
 

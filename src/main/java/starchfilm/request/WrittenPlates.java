@@ -24,6 +24,7 @@ import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.PackedPatterns;
 import starchfilm.files.saving.CastingFields;
 import starchfilm.material.recipe.Composition;
 
@@ -48,46 +49,28 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
   private static final List<String> MATERIALS =
       Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
 
-  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
-  private static final String UNIT = "(mm|cm|m|inches|inch|in|ft|\")";
-  private static final String SIDE = NUMBER + "\\s*" + UNIT;
+  /** How plates and pieces are written. */
+  static final PackedPatterns TYPED = PackedPatterns.of(WrittenPlates.class, "plates.patterns");
 
-  /** Two sides, the unit of the first perhaps left out. */
-  static final String SIDES = SIDE + "?\\s*(?:x|\u00D7|\\*|by)\\s*" + SIDE;
-
-  private static final Pattern COUNT_AND_SIDES =
-      Pattern.compile("(?:^(\\d{1,7})\\s*[x\u00D7*]\\s*)?" + SIDES);
+  private static final Pattern COUNT_AND_SIDES = TYPED.get("count and sides");
 
   /** Sizes of sheets, long side first: ISO 216:2007, table 1. */
   private static final Map<String, String> SHEETS =
       Map.of("3", "420x297 mm", "4", "297x210 mm", "5", "210x148 mm");
 
-  private static final Pattern SHEET =
-      Pattern.compile("(?:\\b|(?<=\\d[x\u00D7*]))(?:din[ -]?)?a([3-5])\\b");
-  private static final Pattern LENGTH = Pattern.compile(SIDE + "(?!\\p{L})");
-  private static final Pattern WATER =
-      Pattern.compile(
-          (NUMBER + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*" + SIDE) + "(?: deep| high| thick)?");
-  private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
-  private static final Pattern ACROSS = Pattern.compile(NUMBER + "\\s*(?:cm|inch|in\\b|\")");
-  private static final Pattern VESSEL =
-      Pattern.compile("\\b(?:plates?|trays?|dish(?:es)?|pans?|glass|glas)\\b");
-  private static final Pattern COUNT = Pattern.compile("^(\\d{1,7})\\s*[x\u00D7*]?");
-  private static final Pattern COUNT_AND_WORDS =
-      Pattern.compile("(?:\\d{1,7}\\s*(?:[x\u00D7*](?=\\s+\\p{L}))?)?\\s*([\\p{L} -]*)");
-  private static final Pattern METAL =
-      Pattern.compile(
-          "\\b(?:baking (?:tray|sheet|tin)|(?:sheet|baking) pan|backblech|blech|oven tray"
-              + "|plaque(?: de four)?|bandeja(?: de horno)?)s?\\b");
-  private static final Pattern ROUND =
-      Pattern.compile("\\b(?:round|circular|dia(?:meter)?|rund\\w*|ronde?|redond[ao])\\b|\u00F8");
-  private static final Pattern OVAL = Pattern.compile("\\b(?:oval\\w*|elliptic\\w*|ovalad[ao])\\b");
-  private static final Pattern SQUARE =
-      Pattern.compile("\\b(?:square|quadratisch|carr\u00E9e?)\\b");
-  private static final Pattern IDLE =
-      Pattern.compile(
-          "\\b(?:plates?|trays?|dish(?:es)?|pans?|sheets?|lids?|of|an?|the|on|in|area|frames?|framed"
-              + "|rectangular|thick|baking)\\b|[,;()]");
+  private static final Pattern SHEET = TYPED.get("sheet");
+  private static final Pattern LENGTH = TYPED.get("length");
+  private static final Pattern WATER = TYPED.get("water");
+  private static final Pattern AREA = TYPED.get("area");
+  private static final Pattern ACROSS = TYPED.get("across");
+  private static final Pattern VESSEL = TYPED.get("vessel");
+  private static final Pattern COUNT = TYPED.get("count");
+  private static final Pattern COUNT_AND_WORDS = TYPED.get("count and words");
+  private static final Pattern METAL = TYPED.get("metal");
+  private static final Pattern ROUND = TYPED.get("round");
+  private static final Pattern OVAL = TYPED.get("oval");
+  private static final Pattern SQUARE = TYPED.get("square");
+  private static final Pattern IDLE = TYPED.get("idle");
 
   /** How large plates are (m), and how many where that is told by it. */
   private record WrittenSize(int count, double lengthM, double widthM, boolean isShapeless) {
@@ -228,7 +211,8 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
           typed,
           """
           is the first number how many there are? write 1x %s or the number, a blank and two \
-          sides; give the height of a rim by itself"""
+          sides; give the height of a rim by itself\
+          """
               .formatted(sides.group().replaceFirst("^" + count + "\\s*[x\u00D7*]\\s*", "")));
     }
     if (Math.min(lengthM, widthM) <= 0) {
@@ -284,8 +268,8 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
   static String remark(Plate plate) {
     return switch (plate.material()) {
       case OTHER ->
-          "The plate's material is not known here: it is counted as glass, and how film sticks to it"
-              + " is unknown.";
+          "The plate's material is not known here: it is counted as glass, and how film sticks to"
+              + " it is unknown.";
       case WOOD -> "Bare wood takes up water, which is not modelled: the film may dry faster.";
       default -> "";
     };

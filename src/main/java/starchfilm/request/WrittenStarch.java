@@ -2,6 +2,7 @@ package starchfilm.request;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -12,6 +13,7 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.PackedPatterns;
 import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 
@@ -25,27 +27,18 @@ import starchfilm.material.ingredient.StarchKind;
 record WrittenStarch(
     StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
   private static final List<StarchKind> KINDS = List.of(StarchKind.values());
-  private static final Pattern FLOUR =
-      Pattern.compile(
-          "(?iU)^(?:(?:plain|white|all[- ]?purpose|bread)\\s+)?(.*?)\\s*(?:\\bflour|mehl|\\bfarine(?: de| d')?|\\bharina(?: de)?)\\s*(.*)$");
-  private static final Pattern STARCH_BY_NAME =
-      Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
-  private static final Pattern IS_AMOUNT =
-      Pattern.compile(
-          "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
-              + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
-
-  private static final String AMOUNT = "(?<amount>" + TypedAmount.WITHIN + ")";
-  private static final String WHAT = "(?<what>[\\p{L}][\\p{L} '-]*?)";
-  private static final String SHARE = "(?<share>(?:\\s+[0-9.,]+ ?%)?)";
+  private static final PackedPatterns TYPED =
+      PackedPatterns.of(
+          WrittenStarch.class, "starch.patterns", Map.of("within", TypedAmount.WITHIN));
+  private static final Pattern FLOUR = TYPED.get("flour");
+  private static final Pattern STARCH_BY_NAME = TYPED.get("starch by name");
+  private static final Pattern IS_AMOUNT = TYPED.get("is amount");
 
   /** An ingredient behind its amount, and perhaps its share: 6 g glycerol 88 %. */
-  static final Pattern AMOUNT_FIRST =
-      Pattern.compile(
-          AMOUNT + "\\s+(?:of\\s+|de\\s+|d')?" + WHAT + SHARE, Pattern.CASE_INSENSITIVE);
+  static final Pattern AMOUNT_FIRST = TYPED.get("amount first");
 
   /** An ingredient in front of it: glycerol: 6 g 88 %. */
-  static final Pattern WORD_FIRST = Pattern.compile(WHAT + ":?\\s+" + AMOUNT + SHARE);
+  static final Pattern WORD_FIRST = TYPED.get("word first");
 
   /**
    * A trial with it.
@@ -79,8 +72,9 @@ record WrittenStarch(
 
   String remark() {
     return """
-        Flour is not starch: of %s flour %s counts as solids that are no starch (protein, fibre, \
-        fat, ash), the rest as %s starch with its water."""
+    Flour is not starch: of %s flour %s counts as solids that are no starch (protein, fibre, \
+    fat, ash), the rest as %s starch with its water.\
+    """
         .formatted(kind, Flour.range(kind), kind);
   }
 

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import starchfilm.files.json.PackedPatterns;
 
 /**
  * Takes a typed amount apart, from what surrounds it (how full a spoon is, {@code about}) to its
@@ -26,23 +27,15 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
   /** How far off a number that is called rough may be; judged, no source. */
   private static final BigDecimal ROUGHLY = new BigDecimal("0.1");
 
-  private static final String NUMBER =
-      "(?:[0-9]+[ -][0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]{1,3}(?: [0-9]{3})+(?![0-9.,/])|[0-9][0-9.,']*)";
+  private static final PackedPatterns TYPED =
+      PackedPatterns.of(AmountReader.class, "amounts.patterns");
 
-  private static final String UNIT = "([^\\d\\s.,+=\u00b1-][^\\d+=\u00b1]*(?:(?<=\\p{L})[23])?)";
-  private static final Pattern ONE = Pattern.compile("([+-]?)(" + NUMBER + ")\\s*" + UNIT + "?");
-  private static final Pattern PAIR =
-      Pattern.compile(
-          ONE.pattern()
-              + "?\\s*(-|\\bto\\b|\\bbis\\b|\\b\u00e0\\b|\\.\\.|\u00b1|\\+/?-)\\s*"
-              + ONE.pattern());
+  private static final Pattern ONE = TYPED.get("one");
+  private static final Pattern PAIR = TYPED.get("pair");
   private static final String GIVE_OR_TAKE = "\u00b1+";
-  private static final Pattern PART = Pattern.compile("(" + NUMBER + ")\\s*([^\\d+.,=\u00b1-]+)");
-  private static final Pattern PARTS =
-      Pattern.compile("(?:" + PART.pattern() + "(?:\\+|\\band\\b|\\bund\\b|,)?\\s*){2,}");
-  private static final Pattern ROUGH =
-      Pattern.compile(
-          "^(?:~|\u2248|about|around|roughly|approx(?:imately|\\.)?|circa|ca\\.?|rund|etwa|ungef\u00e4hr|environ|unos|unas)\\s*");
+  private static final Pattern PART = TYPED.get("part");
+  private static final Pattern PARTS = TYPED.get("parts");
+  private static final Pattern ROUGH = TYPED.get("rough");
 
   /** What most files hold, tens of thousands of times: it is read without looking for words. */
   private static final Pattern PLAINEST = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)([A-Za-z]+)");

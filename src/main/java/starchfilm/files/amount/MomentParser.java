@@ -24,16 +24,9 @@ public record MomentParser(Clock clock) {
       "a time such as +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or"
           + " 2026-04-02 18:30";
 
-  private static final Pattern ISO =
-      Pattern.compile(
-          "(\\d{4})-(\\d{1,2})-(\\d{1,2})[T ]\\s*(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
-              + "(?:Z|[+-]\\d{2}:?\\d{2})?");
-  private static final Pattern AGO = Pattern.compile("(.+)\\sago");
-  private static final Pattern IS_SPAN =
-      Pattern.compile(
-          "(?:\\d[\\d.,/ -]*|an?|one|two|three|four|five|six|seven|ten|half an?)\\s*"
-              + "(?:min|h|hr|d|w|day|hour|week|tag|stunde|woche|jour|heure|semaine|d\u00eda|hora|semana)"
-              + "\\p{L}*(?:\\s*\\d.*)?");
+  private static final Pattern ISO = SpokenTime.TYPED.get("iso");
+  private static final Pattern AGO = SpokenTime.TYPED.get("ago");
+  private static final Pattern IS_SPAN = SpokenTime.TYPED.get("span");
   private static final int LONGEST = 80;
 
   /** How far two devices' clocks may differ. */

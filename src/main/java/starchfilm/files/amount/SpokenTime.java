@@ -10,11 +10,13 @@ import java.time.format.TextStyle;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import starchfilm.files.json.PackedPatterns;
 
 /**
  * A day and an hour as people say them: {@code sat noon}, {@code 28 Nov 6pm}, {@code morgen Abend},
@@ -24,42 +26,22 @@ import org.jspecify.annotations.Nullable;
  * @param hasHour whether an hour was said; without one it is noon
  */
 record SpokenTime(LocalDateTime time, boolean hasHour) {
-  private static final String DAY = "(?<day>\\d{1,2})";
-  private static final String YEAR = "(?:[,.]?\\s*(?<year>\\d{4}|(?<=[./-])\\d{2})(?!\\d|:))?";
-  private static final Pattern SLASHES =
-      Pattern.compile("\\b(\\d{1,2})(?:/|-(?=\\d+-))(\\d{1,2})(?:[/-](\\d{4}|\\d{2}))?\\b");
+  /** How moments are written. */
+  static final PackedPatterns TYPED =
+      PackedPatterns.of(SpokenTime.class, "times.patterns", Map.of("month", MonthNames.PATTERN));
+
+  private static final Pattern SLASHES = TYPED.get("slashes");
 
   /** The ways of writing a day. */
   private static final List<Pattern> DATES =
-      Stream.of(
-              "\\b(?<year>\\d{4})-(?<month>\\d{1,2})-" + DAY + "\\b",
-              "\\b"
-                  + DAY
-                  + "\\.\\s*(?<month>\\d{1,2})\\."
-                  + "(?:\\s*(?<year>\\d{4}|\\d{2}(?![\\d:]|\\s*(?:uhr|h\\b|am|pm))))?",
-              "\\b"
-                  + DAY
-                  + "(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?"
-                  + MonthNames.PATTERN
-                  + "\\.?"
-                  + YEAR,
-              "\\b" + MonthNames.PATTERN + "\\.?\\s+" + DAY + "(?:st|nd|rd|th)?(?!\\d|:)" + YEAR)
-          .map(Pattern::compile)
-          .toList();
+      Stream.of("year first", "points", "day and month", "month and day").map(TYPED::get).toList();
 
-  private static final Pattern CLOCK =
-      Pattern.compile(
-          "\\b(\\d{1,2})(?:"
-              + "[:.h](\\d{2})(?::\\d{2}(?:\\.\\d+)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr)?"
-              + "|\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr|h|o'?clock)(?![a-z]))");
+  private static final Pattern CLOCK = TYPED.get("clock");
 
   /** Alone it might as well be a length of time. */
-  private static final Pattern FRENCH_HOUR = Pattern.compile("\\d+\\s*h(?:\\d+)?");
+  private static final Pattern FRENCH_HOUR = TYPED.get("hour alone");
 
-  private static final Pattern IDLE =
-      Pattern.compile(
-          "\\b(?:at|on|by|next|coming|this|last|the|in|um|am|den|kommenden|le|la|el|les|a las|a"
-              + "|de|del|por|para)\\b|[,;.]");
+  private static final Pattern IDLE = TYPED.get("idle");
 
   private static final String WHOLE_WORD = "\\b(?:%s)\\b";
 

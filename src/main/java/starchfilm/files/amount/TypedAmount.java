@@ -9,6 +9,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.PackedPatterns;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -38,13 +39,7 @@ public record TypedAmount(
 
   /** An amount within a text, for who looks for one: fractions, ranges, spoons and all. */
   public static final String WITHIN =
-      "(?:(?:~|about |ca\\.? |roughly )?(?:[0-9][0-9.,]*(?:[ -]?[0-9]/[0-9]|/[0-9]+)?"
-          + "|[0-9]* ?[\u00bc-\u00be\u2150-\u215e])"
-          + "(?:\\s*(?:-|\u2013|to|\u00b1|\\+/?-)\\s*[0-9][0-9.,]*(?:[ -]?[0-9]/[0-9]|/[0-9]+)?)?"
-          + "|an?|one|two|three|half an?)\\s*"
-          + "(?:(?:heap(?:ed|ing)|rounded|level|scant|geh\u00e4ufte[rn]?|gestrichene[rn]?)\\s+)?"
-          + "(?:fl\\.? ?oz\\.?|(?:us|metric) (?:cups?|tbsps?|tsps?)|c(?:uill\u00e8res?|\\.)? ?\u00e0 ?(?:soupe|caf\u00e9)"
-          + "|[\\p{L}\u00b5]*\\.?)";
+      PackedPatterns.of(TypedAmount.class, "amounts.patterns").text("within");
 
   /**
    * Reads an amount that measures one of these.

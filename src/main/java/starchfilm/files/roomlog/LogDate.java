@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.json.PackedPatterns;
 
 /**
  * Date and time in a room log, before it is decided whether day or month comes first.
@@ -21,10 +22,7 @@ import java.util.regex.Pattern;
 record LogDate(
     Optional<LocalDateTime> dayFirst, Optional<LocalDateTime> monthFirst, boolean withOffset) {
   private static final Pattern WRITTEN =
-      Pattern.compile(
-          "(\\d{4}|\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{1,2})"
-              + "[T ,]\\s*(\\d{1,2}:\\d{2}(?::\\d{2})?)(?:[.,]\\d{1,9})?\\s*([AaPp][Mm])?\\s*"
-              + "(Z|[+-]\\d{2}:?\\d{2})?");
+      PackedPatterns.of(LogDate.class, "dates.patterns").get("figures");
   private static final DateTimeFormatter TIME =
       new DateTimeFormatterBuilder()
           .parseCaseInsensitive()

@@ -1,23 +1,20 @@
 package starchfilm.files.roomlog;
 
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import starchfilm.files.amount.MonthNames;
 import starchfilm.files.amount.Wording;
+import starchfilm.files.json.PackedPatterns;
 
 /** Dates with the month as a word, in English, German, French, Spanish, Italian or Portuguese. */
 final class LogMonths {
-  /** The ways of writing a day, perhaps behind the day of the week, and in front of an hour. */
+  private static final PackedPatterns TYPED =
+      PackedPatterns.of(LogMonths.class, "dates.patterns", Map.of("month", MonthNames.PATTERN));
   private static final List<Pattern> WAYS =
-      Stream.of(
-              "(?<day>\\d{1,2})(?:st|nd|rd|th|er|\\.|\u00BA)?[\\s/-]*(?:de |of )?"
-                  + MonthNames.PATTERN
-                  + "\\.?[\\s,/-]*(?:de |del )?(?<year>\\d{4}|\\d{2})",
-              MonthNames.PATTERN + "\\.?\\s*(?<day>\\d{1,2})(?:st|nd|rd|th)?,?\\s+(?<year>\\d{4})")
-          .map(date -> Pattern.compile("(?:\\p{L}{2,10}\\.?,?\\s+)?" + date + "(?<hour>\\D.*)"))
-          .toList();
+      Stream.of("day and month", "month and day").map(TYPED::get).toList();
 
   private LogMonths() {}
 
