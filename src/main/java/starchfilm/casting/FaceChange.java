@@ -10,19 +10,11 @@ public record FaceChange(double timeS, OpenFaces open) {
   /** Which faces of the film exchange with the air. */
   public enum OpenFaces {
     /** On its plate: the upper face only. */
-    UPPER(true, false),
+    UPPER,
     /** Peeled and turned over on the plate: what was below is open, what was above is not. */
-    TURNED(false, true),
+    TURNED,
     /** On a rack, a mesh or a line: both, and the bench no longer warms it. */
-    BOTH(true, true);
-
-    private final boolean upper;
-    private final boolean lower;
-
-    OpenFaces(boolean upper, boolean lower) {
-      this.upper = upper;
-      this.lower = lower;
-    }
+    BOTH;
 
     /**
      * Whether the face that was poured uppermost is open.
@@ -30,7 +22,7 @@ public record FaceChange(double timeS, OpenFaces open) {
      * @return true for {@link #UPPER} and {@link #BOTH}
      */
     public boolean upper() {
-      return upper;
+      return this != TURNED;
     }
 
     /**
@@ -39,7 +31,7 @@ public record FaceChange(double timeS, OpenFaces open) {
      * @return true for {@link #TURNED} and {@link #BOTH}
      */
     public boolean lower() {
-      return lower;
+      return this != UPPER;
     }
 
     /**
@@ -48,7 +40,7 @@ public record FaceChange(double timeS, OpenFaces open) {
      * @return false where both faces are open
      */
     public boolean onPlate() {
-      return !(upper && lower);
+      return this != BOTH;
     }
   }
 }

@@ -29,9 +29,6 @@ record FilmCautions(
   private static final double ANTIPLASTICISES_UP_TO = 0.15;
   private static final double ANTIPLASTICISES_BELOW_ACTIVITY = 0.58;
 
-  /** Share of a starch in a blend below which its cook does not matter (judged). */
-  private static final double TRACE = 0.02;
-
   /** Gelatinisation ends higher by this much per unit of glycerol in the liquid (K; recalled). */
   private static final double SHIFT_K_PER_GLYCEROL_FRACTION = 0.5 * 100;
 
@@ -66,9 +63,7 @@ record FilmCautions(
 
   /** Whether a starch is not done that an open pan cooks, or one that it does not. */
   boolean leavesUncooked(boolean ofOpenPan) {
-    return casting.composition().starchShares().entrySet().stream()
-        .filter(share -> share.getValue() > TRACE)
-        .map(Map.Entry::getKey)
+    return casting.composition().kinds().stream()
         .filter(kind -> kind.cookGuide().openPanWorks() == ofOpenPan)
         .anyMatch(kind -> uncooked(kind, casting.composition(), casting.cook()) > 0);
   }
@@ -82,13 +77,10 @@ record FilmCautions(
    *     between (judged)
    */
   static double uncooked(Composition composition, Cook cook) {
-    double uncooked = 0;
-    for (Map.Entry<StarchKind, Double> share : composition.starchShares().entrySet()) {
-      if (share.getValue() > TRACE) {
-        uncooked += share.getValue() * uncooked(share.getKey(), composition, cook);
-      }
-    }
-    return uncooked;
+    Map<StarchKind, Double> shares = composition.starchShares();
+    return composition.kinds().stream()
+        .mapToDouble(kind -> shares.getOrDefault(kind, 0.0) * uncooked(kind, composition, cook))
+        .sum();
   }
 
   private static double uncooked(StarchKind kind, Composition composition, Cook cook) {

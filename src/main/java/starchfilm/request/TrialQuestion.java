@@ -10,15 +10,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
-import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
-import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.LocatedWriter;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
 
 /**
  * A trial that is asked about: out of a file, written field by field, or a file with other values
@@ -35,8 +33,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** A trial file that was read and is sound. */
   public record Base(Trial trial, ObjectValue fields) {
-    private static final String SKETCH = "sketch";
-
     /**
      * A trial to be asked about; its file is read again where something is written over it.
      *
@@ -58,11 +54,9 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
      */
     public static Optional<Base> of(Trial trial) {
       try {
-        String text = FileText.utf8(FileText.bytes(trial.file(), TrialReader.MAX_BYTES));
-        return LocatedReader.read(text) instanceof ObjectValue fields
-            ? Optional.of(new Base(trial, SoundPart.fields(fields, trial.file())))
-            : Optional.empty();
-      } catch (UnreadableFileException changed) {
+        ObjectValue fields = TrialFileText.fields(TrialFileText.of(trial.file()).text());
+        return Optional.of(new Base(trial, SoundPart.fields(fields, trial.file())));
+      } catch (NotWrittenException changed) {
         return Optional.empty();
       }
     }
@@ -75,27 +69,17 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
      * @throws NotWrittenException where it has faults
      */
     public static Base of(String text, Path file) throws NotWrittenException {
-      Findings findings = new Findings(SKETCH);
-      Trial trial = sound(new TrialReader().read(text, file, findings), findings);
-      try {
-        return new Base(trial, (ObjectValue) LocatedReader.read(text));
-      } catch (UnreadableFileException impossible) {
-        throw new IllegalStateException("the text was read before", impossible);
-      }
+      return of(TrialFileText.fields(text), file);
     }
 
     /** A trial to begin with, read from its fields. */
     static Base of(ObjectValue fields, Path file) throws NotWrittenException {
-      Findings findings = new Findings(SKETCH);
-      return new Base(sound(new TrialReader().read(fields, file, findings), findings), fields);
-    }
-
-    private static Trial sound(Optional<Trial> trial, Findings findings)
-        throws NotWrittenException {
-      if (trial.isEmpty() || !findings.faults().isEmpty()) {
-        throw new NotWrittenException(findings.faults());
-      }
-      return trial.get();
+      Findings findings = new Findings("sketch");
+      Trial read =
+          new TrialReader()
+              .read(fields, file, findings)
+              .orElseThrow(() -> new NotWrittenException(findings.faults()));
+      return new Base(read, fields);
     }
 
     /** The same trial with another text in a field. */

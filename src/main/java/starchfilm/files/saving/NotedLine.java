@@ -3,12 +3,16 @@ package starchfilm.files.saving;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.LocatedWriter;
+import starchfilm.files.json.PackedText;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FieldInput;
@@ -23,73 +27,51 @@ import starchfilm.files.notebook.TrialField;
  */
 public record NotedLine(NoteKind kind, int number, Located node) {
   private static final String UM = "dry_thickness_um";
-  private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
-  private static final String THICK = "[, dry thickness {dry_thickness_um} \u00B5m]";
-  private static final String ENDED = "[, given up, {given_up}][, off the plate, {off_at}]";
-  private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
+  private static final Map<String, List<String>> ROWS =
+      PackedText.rows(NotedLine.class, "noted-lines.words", 4).stream()
+          .collect(Collectors.toMap(row -> row.get(0), row -> row));
 
-  /**
-   * The kind of a line: what it tells, where its value stands, and how it is said, see {@link
-   * LineWords}.
-   */
+  /** The kind of a line; where it stands and how it is said is a row of a table. */
   public enum NoteKind {
     /** A weighing. */
-    WEIGHING(
-        "weighings",
-        "mass_g",
-        "[plate {plate} ]weighed[ {mass_g} g][, film alone{!with_plate}][, {at}]"
-            + "[, another plate{!same_plate}]"),
+    WEIGHING,
     /** A dry thickness. */
-    THICKNESS(UM, "", "dry thickness {} \u00B5m"),
+    THICKNESS,
     /** A pulled strip. */
-    PULL(
-        "pulls",
-        "load_N",
-        STRIP + " at {load_N} N" + STRETCHED,
-        STRIP + " at {load_kg} kg" + STRETCHED,
-        STRIP + STRETCHED),
+    PULL,
     /** A fault; its remark can be corrected. */
-    FAULT("faults", "remark", "[{kind}, ]{where}[, {at}]", "[{kind}, ]all[, {at}]"),
+    FAULT,
     /** Peeled or turned; cannot be corrected, only taken out. */
-    MOVE("moved", "", "open faces[: {faces}][, {at}]"),
+    MOVE,
     /** A single plate: its tare, its end, or the thickness of its film. */
-    PLATE(
-        "plates",
-        "given_up",
-        "[plate {plate} ]weighs {tare_g} g empty" + THICK + ENDED,
-        "[plate {plate} ]dry thickness {dry_thickness_um} \u00B5m" + ENDED,
-        "[plate {plate} ]given up, {given_up}[, {off_at}]",
-        "[plate {plate} ]off the plate[, {off_at}]"),
+    PLATE,
     /** The rating. */
-    RATING("rating", "", "rating {}"),
+    RATING,
     /** A remark. */
-    REMARK("remarks", "", "remark: {}"),
+    REMARK,
     /** A photo; its caption can be corrected. */
-    PHOTO("photos", "caption", "[plate {plate} ]photo {file}[, {caption}][, {at}]", "photo {}");
+    PHOTO;
 
-    private final String list;
-    private final String field;
-    private final String[] says;
-
-    NoteKind(String list, String field, String... says) {
-      this.list = list;
-      this.field = field;
-      this.says = says;
-    }
+    private final List<String> row = Objects.requireNonNull(ROWS.get(name()));
 
     /** The field its lines stand in. */
     String list() {
-      return list;
+      return row.get(1);
+    }
+
+    /** The field of a line's value; empty where the line is the value. */
+    String field() {
+      return row.get(2);
     }
 
     /** What may stand in a line, as it is declared. */
     TrialField declared() {
-      return TrialField.TRIAL.field(list);
+      return TrialField.TRIAL.field(list());
     }
 
     /** What a line says. */
     String words(Located line) {
-      return LineWords.of(line, says);
+      return LineWords.of(line, row.get(3).split(" \\| ", -1));
     }
   }
 
@@ -129,7 +111,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
   private String field() {
     return kind == NoteKind.PULL && node.get("load_kg").isPresent()
         ? "load_kg"
-        : kind == NoteKind.PLATE && node.get(UM).isPresent() ? UM : kind.field;
+        : kind == NoteKind.PLATE && node.get(UM).isPresent() ? UM : kind.field();
   }
 
   private TrialField declared() {
@@ -151,7 +133,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     List<NotedLine> lines = new ArrayList<>();
     for (NoteKind kind : NoteKind.values()) {
       int number = 0;
-      for (Located node : trial.entries(kind.list)) {
+      for (Located node : trial.entries(kind.list())) {
         lines.add(new NotedLine(kind, ++number, node));
       }
     }
@@ -229,7 +211,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     String place = place(text);
     if (kind == NoteKind.PHOTO) {
       // The picture stays; what is said of it goes over what was said before.
-      ObjectValue said = Located.object().with("file", node).with(kind.field, value);
+      ObjectValue said = Located.object().with("file", node).with(kind.field(), value);
       return TextEdit.append(text, "photo_notes", said);
     }
     return TextEdit.set(text, node instanceof ObjectValue ? place + "." + field() : place, value);
@@ -244,7 +226,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
   private String place(String text) throws UnreadableFileException {
     if (of(LocatedReader.read(text)).stream()
         .anyMatch(line -> line.name().equals(name()) && line.seen().equals(seen()))) {
-      return kind.list + "." + (number - 1);
+      return kind.list() + "." + (number - 1);
     }
     throw new UnreadableFileException(
         name() + " that is not there any more as it was",

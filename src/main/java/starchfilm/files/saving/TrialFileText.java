@@ -48,7 +48,7 @@ public record TrialFileText(Path file, String text, String version) {
    * @param text the text of its file
    * @throws NotWrittenException where the text is no JSON object
    */
-  static Located.ObjectValue fields(String text) throws NotWrittenException {
+  public static Located.ObjectValue fields(String text) throws NotWrittenException {
     try {
       return LocatedReader.object(text, "");
     } catch (UnreadableFileException e) {
