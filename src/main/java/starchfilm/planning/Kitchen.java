@@ -1,6 +1,8 @@
 package starchfilm.planning;
 
 import static java.util.Collections.nCopies;
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.LITRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
@@ -8,7 +10,6 @@ import java.util.List;
 import starchfilm.casting.Plate;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /**
  * The pot, balance and plates that paste is cooked in, weighed on and poured on.
@@ -38,8 +39,6 @@ public record Kitchen(
    */
   static final double HOLDS_KG_PER_M3 = 0.75 * Composition.WATER_KG_PER_M3;
 
-  private static final double LARGEST_POT_M3 = 1;
-  private static final double COARSEST_STEP_KG = 0.1;
   private static final int MOST_PLATES = 1000;
   private static final double SMALLEST_SIDE_M = 0.01;
   private static final double LARGEST_SIDE_M = 5;
@@ -47,16 +46,12 @@ public record Kitchen(
   /** Checks every figure. */
   public Kitchen {
     sizes = List.copyOf(sizes);
-    Refusal.unless(
-        potM3 > 0 && potM3 <= LARGEST_POT_M3,
-        "pot",
-        Figures.of(potM3 * 1e3, 3) + " l",
-        "more than 0 to 1000 l; write how much the pot holds");
-    Refusal.unless(
-        scaleStepKg > 0 && scaleStepKg <= COARSEST_STEP_KG,
+    LITRE.requireSome("pot", potM3, 1000, "write how much the pot holds");
+    GRAM.requireSome(
         "step of the balance",
-        Figures.grams(scaleStepKg) + " g",
-        "more than 0 to 100 g; write the smallest step its display shows, such as 1 g or 0.1 g");
+        scaleStepKg,
+        100,
+        "write the smallest step its display shows, such as 1 g or 0.1 g");
     Refusal.unless(
         plates >= 1 && plates <= MOST_PLATES,
         "plates",

@@ -1,12 +1,11 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.OptionalDouble;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /**
  * Starch in the cupboard.
@@ -19,11 +18,10 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
 
   /** Checks both figures. */
   public StarchAtHand {
-    Refusal.unless(
-        massKg.orElse(1) > 0,
+    GRAM.requireSome(
         kind + " starch at hand",
-        Figures.grams(massKg.orElse(1)) + " g",
-        "more than 0 g; write the grams in the bag, or leave them out if you have plenty");
+        massKg.orElse(1),
+        "write the grams in the bag, or leave them out if you have plenty");
     PERCENT.require(
         "moisture of " + kind + " starch",
         moistureFraction.value(),

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.EnumSet;
@@ -8,7 +9,6 @@ import java.util.Set;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /**
  * The ingredients in the cupboard.
@@ -36,11 +36,7 @@ public record Supplies(
             starch.kind() + " starch is named twice; name each starch once, with all of its grams");
       }
     }
-    Refusal.unless(
-        glycerolKg >= 0 && Double.isFinite(glycerolKg),
-        "glycerol at hand",
-        Figures.grams(glycerolKg) + " g",
-        "0 g or more; write the grams in the jar");
+    GRAM.requireNoneOrMore("glycerol at hand", glycerolKg, "write the grams in the jar");
     Refusal.unless(
         !(glycerolKg > 0) || jar.glycerolFraction().value() > 0,
         "glycerol in the jar",

@@ -1,12 +1,10 @@
 package starchfilm.planning;
 
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.figures.ReaderUnit.DAY;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
-import static starchfilm.numerics.units.Units.DAY_S;
 
 import starchfilm.casting.Use;
-import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /** Where a film that is planned can be used at all. */
 final class UseAir {
@@ -27,10 +25,6 @@ final class UseAir {
         Use.COLDEST_C,
         Use.WARMEST_C,
         "write the temperature of the room");
-    Refusal.unless(
-        use.ageS() >= 0 && Double.isFinite(use.ageS()),
-        "time before use",
-        Figures.of(use.ageS() / DAY_S, 3) + " days",
-        "0 days or more; write 7d");
+    DAY.requireNoneOrMore("time before use", use.ageS(), "write 7d");
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.jar.assay;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.Units.PERCENT;
 
 import java.util.ArrayList;
@@ -14,7 +15,6 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.ReaderUnit;
@@ -240,11 +240,7 @@ public final class Assayer {
     private double mostGlycerolKg = Double.POSITIVE_INFINITY;
 
     Jar(Estimate massKg, GlycerolOrigin origin, JarPrior prior, Optional<JarReading> reading) {
-      Refusal.unless(
-          massKg.value() > 0,
-          "what the jar holds",
-          Figures.grams(massKg.value()) + " g",
-          "more than 0 g; weigh it without the jar");
+      GRAM.requireSome("what the jar holds", massKg.value(), "weigh it without the jar");
       this.massKg = massKg;
       this.origin = origin;
       this.prior = prior;
@@ -271,8 +267,8 @@ public final class Assayer {
     void addWhatMovesTheReading(JarReading one) {
       if (origin != GlycerolOrigin.BOUGHT) {
         say(
-            ("Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
-                    + " 1 %% of alcohol %s; all three are allowed for in the range.")
+            ("Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s,"
+                    + " each 1 %% of alcohol %s; all three are allowed for in the range.")
                 .formatted(
                     shown(one.falseGlycerol(new Dissolved(PERCENT, 0, 0))),
                     shown(one.falseGlycerol(new Dissolved(0, PERCENT, 0))),
@@ -304,7 +300,8 @@ public final class Assayer {
                 .orElse(
                     """
                     what the jar holds: %s g given, too little for what the batch must have left \
-                    in it; weigh the jar's content again"""
+                    in it; weigh the jar's content again\
+                    """
                         .formatted(Figures.grams(massKg.value()))));
       }
       JarContent content = posterior.content();

@@ -1,6 +1,6 @@
 package starchfilm.jar.reagent;
 
-import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
@@ -31,12 +31,11 @@ public record Dose(Reagent reagent, Estimate chargeMol) {
    * @return the dose
    */
   public static Dose weighed(Reagent reagent, Estimate massKg, Estimate strength) {
-    Refusal.unless(
-        strength.value() > 0 && strength.value() <= 1,
+    PERCENT.requireSome(
         "strength of the " + reagent.tradeName(),
-        strength.value() * PERCENT_PER_UNIT,
-        " %",
-        "more than 0 to 100 %; write the per cent of its mass");
+        strength.value(),
+        100,
+        "write the per cent of its mass");
     return new Dose(
         reagent, massKg.times(strength).times(reagent.chargesPerMol() / reagent.kgPerMol()));
   }

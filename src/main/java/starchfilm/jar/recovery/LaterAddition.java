@@ -1,7 +1,8 @@
 package starchfilm.jar.recovery;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.TradeNamed;
 
@@ -15,11 +16,8 @@ import starchfilm.numerics.figures.TradeNamed;
 public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
   /** Checks the amounts. */
   public LaterAddition {
-    Refusal.unless(
-        massKg.value() >= 0 && takenOutKg.value() >= 0,
-        agent.tradeName(),
-        "less than 0 g",
-        "0 g or more; write what was added and taken out");
+    double leastKg = Math.min(massKg.value(), takenOutKg.value());
+    GRAM.requireNoneOrMore(agent.tradeName(), leastKg, "write what was added and taken out");
     if (takenOutKg.value() > massKg.value()) {
       throw new IllegalArgumentException(
           "%s: %s g taken out of %s g added; dry it before weighing, or leave it out"

@@ -1,9 +1,10 @@
 package starchfilm.jar.recovery;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /**
  * The oil of one batch.
@@ -37,11 +38,7 @@ public record OilBatch(Estimate massKg, Estimate saponificationMgPerG, Estimate 
 
   /** Checks the figures. */
   public OilBatch {
-    Refusal.unless(
-        massKg.value() > 0,
-        "oil",
-        Figures.grams(massKg.value()) + " g",
-        "more than 0 g; write what went into the batch");
+    GRAM.requireSome("oil", massKg.value(), "write what went into the batch");
     double saponification = saponificationMgPerG.value();
     Refusal.unless(
         saponification >= 100 && saponification <= 400,

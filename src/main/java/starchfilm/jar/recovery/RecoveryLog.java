@@ -1,11 +1,13 @@
 package starchfilm.jar.recovery;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.Units.G_PER_KG;
+
 import java.util.List;
 import java.util.Optional;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /**
  * The steps that the maker of a jar of recovered glycerol took, in the order it was done.
@@ -41,31 +43,23 @@ public record RecoveryLog(
 
   public RecoveryLog {
     additions = List.copyOf(additions);
-    requirePositive(alcohol.tradeName(), alcoholKg);
-    requirePositive("what the jar holds", jarKg);
-    crudeLayerKg.ifPresent(kg -> requirePositive("crude layer", kg));
-    Refusal.unless(
-        shareWorkedUp.value() > 0 && shareWorkedUp.value() <= 1,
+    GRAM.requireSome(alcohol.tradeName(), alcoholKg.value(), "write what went into the batch");
+    GRAM.requireSome("what the jar holds", jarKg.value(), "weigh it without the jar");
+    PERCENT.requireSome(
         "share of the crude layer worked up",
-        shareWorkedUp.value() * 100,
-        " %",
-        "more than 0 to 100 %");
+        shareWorkedUp.value(),
+        100,
+        "write how much of it went into this jar");
     double allIn =
         oil.massKg().value()
             + alcoholKg.value()
             + catalyst.chargeMol().value() * catalyst.reagent().kgPerMol();
     crudeLayerKg.ifPresent(
         kg ->
-            Refusal.unless(
-                kg.value() <= allIn,
+            GRAM.requireSome(
                 "crude layer",
-                Figures.grams(kg.value()) + " g",
-                "up to "
-                    + Figures.grams(allIn)
-                    + " g, the oil, alcohol and lye together; weigh the lower layer alone"));
-  }
-
-  private static void requirePositive(String what, Estimate massKg) {
-    Refusal.unless(massKg.value() > 0, what, Figures.grams(massKg.value()) + " g", "more than 0 g");
+                kg.value(),
+                allIn * G_PER_KG,
+                "oil, alcohol and lye together weigh no more; weigh the lower layer alone"));
   }
 }

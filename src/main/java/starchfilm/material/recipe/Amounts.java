@@ -1,21 +1,16 @@
 package starchfilm.material.recipe;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Refusal;
-import starchfilm.numerics.figures.Figures;
 
 /** The rules every amount of a recipe obeys, each refused in one sentence. */
 final class Amounts {
   private Amounts() {}
 
   static void requireMass(String what, Estimate massKg) {
-    Refusal.unless(
-        massKg.value() >= 0,
-        what,
-        Figures.grams(massKg.value()) + " g",
-        "0 g or more; write the grams weighed");
+    GRAM.requireNoneOrMore(what, massKg.value(), "write the grams weighed");
   }
 
   static void requireFraction(String what, Estimate fraction, double most) {

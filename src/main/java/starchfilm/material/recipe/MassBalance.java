@@ -1,5 +1,7 @@
 package starchfilm.material.recipe;
 
+import static starchfilm.numerics.figures.ReaderUnit.GRAM;
+
 import java.util.EnumMap;
 import java.util.Map;
 import starchfilm.material.ingredient.StarchKind;
@@ -38,8 +40,7 @@ final class MassBalance {
       inPowders += portion.massKg().value() * portion.inertFraction().value();
     }
     dryStarch = dryStarchKg.values().stream().mapToDouble(Double::doubleValue).sum();
-    Refusal.unless(
-        dryStarch > 0, "starch", "0 g", "more than 0 g; write the grams of powder weighed");
+    GRAM.requireSome("starch", dryStarch, "write the grams of powder weighed");
     double jarKg = recipe.glycerol().massKg().value();
     GlycerolStock stock = recipe.glycerol().stock();
     glycerol = jarKg * stock.glycerolFraction().value();

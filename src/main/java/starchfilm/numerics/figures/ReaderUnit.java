@@ -192,12 +192,56 @@ public enum ReaderUnit {
     // A limit that was turned into SI units and back must not be refused.
     double rounding = ROUNDING * Math.max(Math.abs(from), Math.abs(to));
     if (!(given >= from - rounding && given <= to + rounding)) {
-      Refusal.unless(
-          false,
-          quantity,
-          Figures.of(given, 3) + " " + symbol,
-          "%s to %s %s; %s".formatted(Figures.of(from, 3), Figures.of(to, 3), symbol, fix));
+      refuse(quantity, si, Figures.of(from, 3) + " to " + Figures.of(to, 3) + " " + symbol, fix);
     }
+  }
+
+  /**
+   * Refuses a figure that is negative or endless, in one such sentence.
+   *
+   * @param quantity what it is, in the trade's words
+   * @param si the figure in SI units
+   * @param fix what to do
+   * @throws IllegalArgumentException where it is
+   */
+  public void requireNoneOrMore(String quantity, double si, String fix) {
+    if (!(si >= 0 && Double.isFinite(si))) {
+      refuse(quantity, si, "0 " + symbol + " or more", fix);
+    }
+  }
+
+  /**
+   * Refuses a figure that is not above 0, in one such sentence.
+   *
+   * @param quantity what it is, in the trade's words
+   * @param si the figure in SI units
+   * @param fix what to do
+   * @throws IllegalArgumentException where it is not
+   */
+  public void requireSome(String quantity, double si, String fix) {
+    if (!(si > 0)) {
+      refuse(quantity, si, "more than 0 " + symbol, fix);
+    }
+  }
+
+  /**
+   * Refuses a figure that is not above 0 or lies beyond a limit, in one such sentence.
+   *
+   * @param quantity what it is, in the trade's words
+   * @param si the figure in SI units
+   * @param to its upper limit in this unit, itself allowed
+   * @param fix what to do
+   * @throws IllegalArgumentException where it lies outside
+   */
+  public void requireSome(String quantity, double si, double to, String fix) {
+    if (!(si > 0 && of(si) <= to * (1 + ROUNDING))) {
+      refuse(quantity, si, "more than 0 to " + Figures.of(to, 3) + " " + symbol, fix);
+    }
+  }
+
+  private void refuse(String quantity, double si, String allowed, String fix) {
+    String given = Figures.of(of(si), 3) + " " + symbol;
+    Refusal.unless(false, quantity, given, allowed + "; " + fix);
   }
 
   private static String oneFigure(double value) {

@@ -154,7 +154,7 @@ class PhAdjustmentTest {
             assertThrows(
                 IllegalArgumentException.class,
                 () -> Dose.weighed(Reagent.CITRIC_ACID, grams, Estimate.exact(1.2))))
-        .hasMessageContaining("120.0 %");
+        .hasMessageContaining(": 120 % given");
     assertThrows(
         IllegalArgumentException.class,
         () -> Dose.weighed(Reagent.CITRIC_ACID, grams, Estimate.exact(0)));

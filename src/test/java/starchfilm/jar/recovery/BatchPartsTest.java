@@ -81,9 +81,9 @@ class BatchPartsTest {
   @Test
   void anAdditionIsNotLessThanNothing() {
     assertThatThrownBy(() -> addition(LaterAddition.Agent.WATER, -1, 0))
-        .hasMessageStartingWith("water: less than 0 g given");
+        .hasMessageStartingWith("water: -1 g given, allowed 0 g or more; ");
     assertThatThrownBy(() -> addition(LaterAddition.Agent.WATER, 1, -1))
-        .hasMessageStartingWith("water: less than 0 g given");
+        .hasMessageStartingWith("water: -1 g given, allowed 0 g or more; ");
     addition(LaterAddition.Agent.WATER, 0, 0);
     assertThat(LaterAddition.Agent.WATER).hasToString("water");
   }

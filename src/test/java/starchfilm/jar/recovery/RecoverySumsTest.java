@@ -301,25 +301,27 @@ class RecoverySumsTest {
     assertThat(log().crudeLayerKg()).isPresent();
     crude = Optional.of(Estimate.exact(1.27));
     assertThatThrownBy(this::log)
-        .hasMessageStartingWith("crude layer: 1270 g given, allowed up to 1270 g, the oil");
+        .hasMessageStartingWith("crude layer: 1270 g given, allowed more than 0 to 1270 g; oil");
   }
 
   @ParameterizedTest
-  @CsvSource({"0, 0.0", "-0.1, -10.0", "1.2, 120.0"})
+  @CsvSource({"0, 0", "-0.1, -10", "1.2, 120"})
   void theShareWorkedUpIsAShare(double given, String percent) {
     share = given;
     assertThatThrownBy(this::log)
         .hasMessage(
             "share of the crude layer worked up: "
                 + percent
-                + " % given, allowed more than 0 to 100 %");
+                + " % given, allowed more than 0 to 100 %; write how much of it went into this"
+                + " jar");
   }
 
   @Test
   void aBatchHasAlcohol() {
     alcohol = Alcohol.ETHANOL;
     alcoholKg = Estimate.exact(0);
-    assertThatThrownBy(this::log).hasMessage("ethanol: 0 g given, allowed more than 0 g");
+    assertThatThrownBy(this::log)
+        .hasMessage("ethanol: 0 g given, allowed more than 0 g; write what went into the batch");
   }
 
   /** A drying salt that is all taken out again draws no water; common salt draws none. */
