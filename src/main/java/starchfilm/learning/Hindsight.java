@@ -95,7 +95,8 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
     double[] middle = plate.before(shared).mean().toArray();
     PlateReadings readings = plate.readings();
     RealVector evenly = new ArrayRealVector(readings.count(), 1);
-    double[] misses = Arrays.stream(readings.missesKg(middle, evenly)).map(Math::abs).toArray();
+    double[] misses =
+        Arrays.stream(readings.centred(readings.missesKg(middle), evenly)).map(Math::abs).toArray();
     ParameterSample full = PlateReadings.full(middle);
     return new Guess(
         new Median().evaluate(misses),

@@ -29,16 +29,16 @@ record PlateFit(
    * Fits a plate from the start.
    *
    * @param prior what is known of its deviations without them
-   * @throws UnsettledFitException where no fit is found
+   * @throws starchfilm.numerics.diffusion.IntegrationFailure where a case cannot be solved
    */
   static PlateFit of(PlateReadings readings, Normal prior) {
     RealVector even = new ArrayRealVector(readings.count(), 1);
-    return new PlateSearch(readings, prior).from(prior.mean(), even, true);
+    return new PlateSearch(readings, prior).from(prior.mean(), even);
   }
 
   /** Fits a plate again after its prior has changed. */
   PlateFit again(PlateReadings readings, Normal prior) {
-    return new PlateSearch(readings, prior).from(deviations, weights, false);
+    return new PlateSearch(readings, prior).from(deviations, weights);
   }
 
   /** Deviations after the weighings: Laplace's approximation at the best fit. */

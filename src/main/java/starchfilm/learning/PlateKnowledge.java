@@ -47,7 +47,7 @@ final class PlateKnowledge {
   private PlateParameters known() {
     try {
       return usable.used().isEmpty() ? without() : fitted();
-    } catch (UnsettledFitException | IntegrationFailure e) {
+    } catch (IntegrationFailure e) {
       ask(
           "No likely drying fits the weighings of this plate: are their times,"
               + " the tare and the poured mass right? The forecast does not use them.");

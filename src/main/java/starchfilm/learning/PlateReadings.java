@@ -4,8 +4,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Weighing;
@@ -104,33 +102,26 @@ final class PlateReadings {
     return readings.get(reading);
   }
 
-  /** What was noted less what the scale would show in a case (kg), unknown levels taken off. */
-  double[] missesKg(double[] deviations, RealVector weights) {
+  /** What was noted less what the scale would show in a case (kg). */
+  double[] missesKg(double[] deviations) {
     double[] misses = expectedKg(deviations).clone();
     for (int i = 0; i < misses.length; i++) {
       misses[i] = get(i).massKg() - misses[i];
     }
-    centre(misses, weights);
     return misses;
-  }
-
-  /** Slopes with the same taken off. */
-  RealMatrix centredSlopes(double[] deviations, RealVector weights) {
-    RealMatrix slopes = new Array2DRowRealMatrix(slopes(deviations), true);
-    for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
-      double[] column = slopes.getColumn(factor);
-      centre(column, weights);
-      slopes.setColumn(factor, column);
-    }
-    return slopes;
   }
 
   /**
    * Takes the weighted mean off the readings of each unknown level. Least squares over what is left
    * are those with the level as one more unknown (Frisch and Waugh 1933, Econometrica 1:387; Lovell
    * 1963, J. Am. Stat. Assoc. 58:993; recalled).
+   *
+   * @param values one a reading, such as {@link #missesKg} or a column of {@link #slopes}
+   * @param weights what each reading counts for
+   * @return the values with the means taken off
    */
-  private void centre(double[] values, RealVector weights) {
+  double[] centred(double[] values, RealVector weights) {
+    double[] centred = values.clone();
     for (int level = KNOWN_LEVEL + 1; level < LEVELS; level++) {
       double sum = 0;
       double of = 0;
@@ -142,9 +133,10 @@ final class PlateReadings {
         }
       }
       for (int i = 0; of > 0 && i < values.length; i++) {
-        values[i] -= get(i).level() == level ? sum / of : 0;
+        centred[i] -= get(i).level() == level ? sum / of : 0;
       }
     }
+    return centred;
   }
 
   /** What the scale would show in a case (kg). */
@@ -189,10 +181,7 @@ final class PlateReadings {
   }
 
   private double[][] freshSlopes(double[] deviations) {
-    Steps steps = solved(deviations).steps();
-    // Read between the same steps in the same way as the moved cases are.
-    double[] here = new double[count()];
-    simulation.filmMassesKg(full(deviations), steps, here);
+    Solved here = solved(deviations);
     double[][] slopes = new double[count()][VarianceShares.COUNT];
     double[] there = new double[count()];
     for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
@@ -200,9 +189,9 @@ final class PlateReadings {
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       requireWanted.run();
-      simulation.filmMassesKg(full(moved), steps, there);
+      simulation.filmMassesKg(full(moved), here.steps(), there);
       for (int reading = 0; reading < count(); reading++) {
-        slopes[reading][factor] = (there[reading] - here[reading]) / step;
+        slopes[reading][factor] = (there[reading] - here.massesKg()[reading]) / step;
       }
     }
     return slopes;

@@ -1,64 +1,45 @@
 package starchfilm.learning;
 
 import java.util.stream.IntStream;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresFactory;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluation;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.ParameterValidator;
-import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.optim.ConvergenceChecker;
-import org.apache.commons.math3.util.Pair;
 
 /**
  * Searches the most likely deviations of one plate.
  *
- * <p>Minimises {@code sum w_i (m_i - f_i)^2/sigma_i^2 + z' z}, m the noted and f the expected
- * masses, z the deviations counted in the prior's own standard deviations ({@code mean + L z}, L L'
- * the prior's covariance), by Levenberg and Marquardt's method. A reading far off counts less:
- * {@code w = (nu + 1)/(nu + r^2)}, r its distance in sigmas and nu = 4, which is Student's t by
- * reweighting (Lange, Little and Taylor 1989, J. Am. Stat. Assoc. 84:881, recalled). A first search
- * begins by Huber's rule, {@code w = min(1, 1.345/|r|)} (Huber 1964, Ann. Math. Stat. 35:73,
- * recalled), which no single reading can pull far, and so finds the crowd of readings first.
+ * <p>Minimises {@code sum (nu + 1) ln(1 + r_i^2/nu) + z' z}, r_i the distance of noted and expected
+ * mass in sigmas, z the deviations counted in the prior's own standard deviations ({@code mean + L
+ * z}, L L' the prior's covariance): Student's t with nu = 4, in which a reading far off counts for
+ * {@code w = (nu + 1)/(nu + r^2)} (Lange, Little and Taylor 1989, J. Am. Stat. Assoc. 84:881,
+ * recalled). A confirmed reading counts in full.
+ *
+ * <p>By Gauss and Newton's method with halved steps: each step goes to the minimum of the model
+ * that is straight about where it stands, which reweighting finds without solving the plate again;
+ * it ends where that model promises no gain that could be seen. What the scale would show jumps a
+ * little from case to case, by the error of the solver's steps, so that a search which waits until
+ * nothing is gained in fact would try in vain at the end.
  */
 final class PlateSearch {
   private static final double STUDENT_FREEDOM = 4;
-  private static final double HUBER_TUNING = 1.345;
-  private static final int HUBER_ROUNDS = 4;
-  private static final int MOST_ROUNDS = 100;
-  private static final double SETTLED_WEIGHT = 0.02;
+
+  /** Every step gains, so where the search is then is the best there is. */
+  private static final int MOST_STEPS = 50;
+
+  private static final int MOST_REWEIGHTINGS = 200;
+  private static final double SETTLED_WEIGHT = 1e-3;
 
   /** No deviation may go further than this many of the prior's standard deviations. */
   private static final double FARTHEST = 8;
 
-  private static final int MOST_EVALUATIONS = 200;
-  private static final int MOST_ITERATIONS = 50;
-  private static final int ENOUGH_ITERATIONS = 25;
-
-  /** A step that lowers the sum of squares by less than this gains nothing that could be seen. */
+  /** A step that lowers the sum by less than this gains nothing that could be seen. */
   private static final double NOTHING_GAINED = 0.01;
 
-  /** Nor does one that could not lower it by more than this share of it. */
-  private static final double NOTHING_GAINED_SHARE = 1e-3;
-
-  /*
-   * Constants, because plates are fitted at the same time: where two threads link one lambda of an
-   * interface as old as the library's, Java 17 crashes when it archives the classes (first start).
-   */
-  private static final UnivariateFunction NEAREST = z -> Math.max(-FARTHEST, Math.min(FARTHEST, z));
-  private static final ParameterValidator BOX = point -> point.map(NEAREST);
-
-  /** Whoever is still moving then goes on in the next round of reweighting. */
-  private static final ConvergenceChecker<Evaluation> ENOUGH =
-      (round, last, next) ->
-          round >= ENOUGH_ITERATIONS
-              || Math.abs(square(last.getCost()) - square(next.getCost())) < NOTHING_GAINED;
+  /** Where not even this share of a step gains, what is left is the solver's error. */
+  private static final double LEAST_SHARE = 1.0 / 16;
 
   private final PlateReadings readings;
   private final RealVector mean;
@@ -70,130 +51,152 @@ final class PlateSearch {
     this.lower = prior.lower();
   }
 
-  PlateFit from(RealVector start, RealVector startWeights, boolean first) {
-    RealVector z = new LUDecomposition(lower, 0).getSolver().solve(start.subtract(mean));
-    RealVector weights = startWeights.copy();
-    int huberRounds = first ? HUBER_ROUNDS : 0;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      z = leastSquares(z, weights);
-      boolean huber = round < huberRounds;
-      RealVector next = weights(z, weights, huber);
-      if (huber && next.subtract(weights).getLInfNorm() < SETTLED_WEIGHT) {
-        huberRounds = round;
-        huber = false;
-        next = weights(z, weights, false);
+  /**
+   * A place of the search.
+   *
+   * @param missesKg noted less expected masses (kg)
+   * @param weights what each reading counts for
+   * @param sum what is minimised
+   */
+  private record SearchPoint(RealVector z, RealVector missesKg, RealVector weights, double sum) {}
+
+  PlateFit from(RealVector start, RealVector startWeights) {
+    SearchPoint here =
+        at(new LUDecomposition(lower, 0).getSolver().solve(start.subtract(mean)), startWeights);
+    for (int step = 0; step < MOST_STEPS; step++) {
+      SearchPoint aim = bestOfStraight(here);
+      if (here.sum() - aim.sum() < NOTHING_GAINED) {
+        return fit(here);
       }
-      double change = next.subtract(weights).getLInfNorm();
-      weights = next;
-      if (change < SETTLED_WEIGHT && !huber) {
-        return at(z, weights);
+      RealVector way = aim.z().subtract(here.z());
+      double share = 1;
+      SearchPoint next = at(aim.z(), aim.weights());
+      while (next.sum() >= here.sum()) {
+        share /= 2;
+        if (share < LEAST_SHARE) {
+          return fit(here);
+        }
+        next = at(here.z().add(way.mapMultiply(share)), here.weights());
       }
+      here = next;
     }
-    throw new UnsettledFitException(
-        "after %s rounds it is still open which weighings to trust; check them for a slip of the pen"
-            .formatted(MOST_ROUNDS));
+    return fit(here);
   }
 
   private double[] deviations(RealVector z) {
     return mean.add(lower.operate(z)).toArray();
   }
 
-  /** What each reading is multiplied by, a diagonal matrix. */
-  private RealMatrix scales(RealVector weights) {
-    return MatrixUtils.createRealDiagonalMatrix(
-        IntStream.range(0, readings.count())
-            .mapToDouble(i -> Math.sqrt(weights.getEntry(i)) / readings.get(i).sdKg())
+  /** Solves the plate. */
+  private SearchPoint at(RealVector z, RealVector weights) {
+    RealVector inside = z.map(one -> Math.max(-FARTHEST, Math.min(FARTHEST, one)));
+    RealVector misses = new ArrayRealVector(readings.missesKg(deviations(inside)), false);
+    return weighed(inside, misses, weights);
+  }
+
+  /** The place with the weights that its own misses give, which levels unknown hang on in turn. */
+  private SearchPoint weighed(RealVector z, RealVector misses, RealVector weights) {
+    RealVector last = weights;
+    for (int round = 0; ; round++) {
+      RealVector distances = distances(misses, last);
+      RealVector next = weights(distances);
+      if (round == MOST_REWEIGHTINGS || next.subtract(last).getLInfNorm() < SETTLED_WEIGHT) {
+        return new SearchPoint(z, misses, next, sum(z, distances));
+      }
+      last = next;
+    }
+  }
+
+  /** How far each reading is off, in sigmas. */
+  private RealVector distances(RealVector misses, RealVector weights) {
+    double[] centred = readings.centred(misses.toArray(), weights);
+    return new ArrayRealVector(
+        IntStream.range(0, centred.length)
+            .mapToDouble(i -> centred[i] / readings.get(i).sdKg())
             .toArray());
   }
 
-  private RealVector weights(RealVector z, RealVector before, boolean huber) {
-    double[] misses = readings.missesKg(deviations(z), before);
-    RealVector weights = new ArrayRealVector(misses.length, 1);
-    for (int i = 0; i < misses.length; i++) {
-      if (readings.get(i).trusted()) {
-        continue;
+  private RealVector weights(RealVector distances) {
+    RealVector weights = new ArrayRealVector(distances.getDimension(), 1);
+    for (int i = 0; i < distances.getDimension(); i++) {
+      double r = distances.getEntry(i);
+      if (!readings.get(i).trusted()) {
+        weights.setEntry(i, (STUDENT_FREEDOM + 1) / (STUDENT_FREEDOM + r * r));
       }
-      double r = Math.abs(misses[i]) / readings.get(i).sdKg();
-      weights.setEntry(
-          i,
-          huber
-              ? Math.min(1, HUBER_TUNING / r)
-              : (STUDENT_FREEDOM + 1) / (STUDENT_FREEDOM + r * r));
     }
     return weights;
   }
 
-  private RealVector leastSquares(RealVector start, RealVector weights) {
-    int count = readings.count();
-    RealVector target = new ArrayRealVector(count + VarianceShares.COUNT);
-    try {
-      return new LevenbergMarquardtOptimizer()
-          .withCostRelativeTolerance(NOTHING_GAINED_SHARE)
-          .optimize(
-              LeastSquaresFactory.create(
-                  new Expected(weights),
-                  target,
-                  start,
-                  null,
-                  ENOUGH,
-                  MOST_EVALUATIONS,
-                  MOST_ITERATIONS,
-                  true,
-                  BOX))
-          .getPoint();
-    } catch (MathIllegalStateException e) {
-      throw new UnsettledFitException(
-          "no drying of this plate fits its weighings; check their times and masses, and the tare");
+  private double sum(RealVector z, RealVector distances) {
+    double sum = z.dotProduct(z);
+    for (int i = 0; i < distances.getDimension(); i++) {
+      double squared = distances.getEntry(i) * distances.getEntry(i);
+      sum +=
+          readings.get(i).trusted()
+              ? squared
+              : (STUDENT_FREEDOM + 1) * Math.log1p(squared / STUDENT_FREEDOM);
     }
+    return sum;
   }
 
-  private static double square(double value) {
-    return value * value;
+  /** Where the sum is least, if what the scale shows changed along straight lines. */
+  private SearchPoint bestOfStraight(SearchPoint here) {
+    RealMatrix byZ = slopes(here.z()).multiply(lower);
+    SearchPoint best = here;
+    for (int round = 0; round < MOST_REWEIGHTINGS; round++) {
+      RealMatrix centred = centred(byZ, best.weights());
+      RealMatrix weighted = precisions(best.weights()).multiply(centred);
+      RealVector missed =
+          new ArrayRealVector(readings.centred(here.missesKg().toArray(), best.weights()), false);
+      RealMatrix bound =
+          MatrixUtils.createRealIdentityMatrix(byZ.getColumnDimension())
+              .add(centred.transpose().multiply(weighted));
+      RealVector step =
+          new CholeskyDecomposition(Normal.symmetric(bound))
+              .getSolver()
+              .solve(weighted.transpose().operate(missed).subtract(here.z()));
+      SearchPoint next =
+          weighed(here.z().add(step), here.missesKg().subtract(byZ.operate(step)), best.weights());
+      boolean settled = next.weights().subtract(best.weights()).getLInfNorm() < SETTLED_WEIGHT;
+      best = next;
+      if (settled) {
+        break;
+      }
+    }
+    return best;
   }
 
-  private PlateFit at(RealVector z, RealVector weights) {
-    double[] deviations = deviations(z);
-    RealVector residuals = new ArrayRealVector(readings.missesKg(deviations, weights), false);
-    RealMatrix slopes = readings.centredSlopes(deviations, weights);
-    RealMatrix scales = scales(weights);
-    RealMatrix weighted = scales.multiply(scales).multiply(slopes);
+  private RealMatrix slopes(RealVector z) {
+    return MatrixUtils.createRealMatrix(readings.slopes(deviations(z)));
+  }
+
+  private RealMatrix centred(RealMatrix slopes, RealVector weights) {
+    RealMatrix centred = slopes.copy();
+    for (int column = 0; column < slopes.getColumnDimension(); column++) {
+      centred.setColumn(column, readings.centred(slopes.getColumn(column), weights));
+    }
+    return centred;
+  }
+
+  /** Weight over variance of each reading, a diagonal matrix. */
+  private RealMatrix precisions(RealVector weights) {
+    return MatrixUtils.createRealDiagonalMatrix(
+        IntStream.range(0, readings.count())
+            .mapToDouble(i -> weights.getEntry(i) / Math.pow(readings.get(i).sdKg(), 2))
+            .toArray());
+  }
+
+  private PlateFit fit(SearchPoint best) {
+    RealVector weights = best.weights();
+    RealVector residuals =
+        new ArrayRealVector(readings.centred(best.missesKg().toArray(), weights), false);
+    RealMatrix slopes = centred(slopes(best.z()), weights);
+    RealMatrix weighted = precisions(weights).multiply(slopes);
     return new PlateFit(
-        new ArrayRealVector(deviations),
+        new ArrayRealVector(deviations(best.z())),
         Normal.symmetric(slopes.transpose().multiply(weighted)),
         weighted.transpose().operate(residuals),
         weights,
         residuals);
-  }
-
-  /** What least squares brings to 0: expected less noted masses, scaled, and z. */
-  private final class Expected implements ValueAndJacobianFunction {
-    private final RealVector weights;
-
-    Expected(RealVector weights) {
-      this.weights = weights;
-    }
-
-    @Override
-    public Pair<RealVector, RealMatrix> value(RealVector point) {
-      return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));
-    }
-
-    @Override
-    public RealVector computeValue(double[] point) {
-      double[] misses = readings.missesKg(deviations(new ArrayRealVector(point, false)), weights);
-      RealVector scaled = scales(weights).operate(new ArrayRealVector(misses, false));
-      return scaled.mapMultiply(-1).append(new ArrayRealVector(point, false));
-    }
-
-    @Override
-    public RealMatrix computeJacobian(double[] point) {
-      RealMatrix slopes =
-          readings.centredSlopes(deviations(new ArrayRealVector(point, false)), weights);
-      int count = readings.count();
-      RealMatrix jacobian = MatrixUtils.createRealMatrix(count + point.length, point.length);
-      jacobian.setSubMatrix(scales(weights).multiply(slopes.multiply(lower)).getData(), 0, 0);
-      jacobian.setSubMatrix(MatrixUtils.createRealIdentityMatrix(point.length).getData(), count, 0);
-      return jacobian;
-    }
   }
 }

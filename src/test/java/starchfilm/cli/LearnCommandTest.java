@@ -107,7 +107,7 @@ class LearnCommandTest {
             "stiffness: not known")
         .contains(
             "Readings that look wrong, given little weight:",
-            "2-little-glycerol.json, weighing at +36h")
+            "2-little-glycerol.json, weighing at +54h")
         .endsWith(String.format("; forecasts use it from now on.%n"))
         .doesNotContain("NaN", "Infinity", "Left out", "null");
     assertThat(learn.out().lines()).allMatch(line -> line.length() <= 92);

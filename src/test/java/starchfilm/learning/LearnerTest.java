@@ -12,7 +12,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -202,26 +208,35 @@ class LearnerTest {
     return Learner.taughtBy(trials, HERE, () -> {});
   }
 
-  /** Two of 60 made-up notebooks; full steps from round to round never come to rest there. */
-  @Test
-  void platesThatTellTwoStoriesStillComeToRest() {
-    assertThat(taughtByTwoStories(42, 1.54).leftOut()).isEmpty();
-    assertThat(taughtByTwoStories(52, 1.74).leftOut()).isEmpty();
-  }
+  /**
+   * Where shared and own deviations are together at their best, no plate could gain by a further
+   * step: Newton's decrement of each, its gain in the sum of squares, is near 0.
+   */
+  @ParameterizedTest
+  @CsvSource({"42, 1.54", "52, 1.74", "34, 1.38", "12, 1.60", "45, 1.62"})
+  void platesThatTellTwoStoriesStillComeToRest(int seed, double factor) {
+    Learner learner = taughtByTwoStories(seed, factor);
 
-  @Test
-  void aPlateThatNeverComesToRestIsNamedAndTheOthersTeach() {
-    Learner learner = taughtByTwoStories(34, 1.38);
-
-    assertThat(learner.leftOut())
-        .singleElement()
-        .satisfies(
-            left -> {
-              assertThat(left.file()).isEqualTo("trial 1.json");
-              assertThat(left.reason()).startsWith("learning does not settle with this plate");
-            });
+    assertThat(learner.leftOut()).isEmpty();
     assertThat(learner.plates())
         .isNotEmpty()
-        .noneMatch(plate -> plate.file().equals("trial 1.json"));
+        .allSatisfy(
+            plate -> {
+              Normal before = plate.model().beforeGivenMeans(learner.shared());
+              RealMatrix lower = before.lower();
+              RealVector z =
+                  new LUDecomposition(lower)
+                      .getSolver()
+                      .solve(plate.fit().deviations().subtract(before.mean()));
+              RealVector left = lower.transpose().operate(plate.fit().slope()).subtract(z);
+              RealMatrix bound =
+                  lower
+                      .transpose()
+                      .multiply(plate.fit().information())
+                      .multiply(lower)
+                      .add(MatrixUtils.createRealIdentityMatrix(z.getDimension()));
+              RealVector step = new LUDecomposition(bound).getSolver().solve(left);
+              assertThat(left.dotProduct(step)).as(plate.file()).isLessThan(0.02);
+            });
   }
 }

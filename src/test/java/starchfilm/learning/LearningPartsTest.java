@@ -320,7 +320,7 @@ class LearningPartsTest {
     double[] middle = new double[VarianceShares.COUNT];
     double[] expected = readings.expectedKg(middle);
     RealVector weights = new ArrayRealVector(new double[] {1, 0.5, 1, 1});
-    double[] misses = readings.missesKg(middle, weights);
+    double[] misses = readings.centred(readings.missesKg(middle), weights);
     double off = 0;
     double of = 0;
     for (int i = 0; i < 3; i++) {
@@ -334,9 +334,8 @@ class LearningPartsTest {
     }
     assertThat(misses[3]).isCloseTo(0.050 - expected[3], within(1e-12));
     // A tare of their own for those from 7,200 s on: two levels, each without a mean.
-    double[] apart =
-        new PlateReadings(Castings.USUAL, weighings, 7200, false, () -> {})
-            .missesKg(middle, weights);
+    PlateReadings twoLevels = new PlateReadings(Castings.USUAL, weighings, 7200, false, () -> {});
+    double[] apart = twoLevels.centred(twoLevels.missesKg(middle), weights);
     assertThat(apart[0]).isCloseTo(0, within(1e-12));
     assertThat(apart[1] * apart[2]).isNegative();
     assertThat(apart[3]).isCloseTo(0, within(1e-12));
