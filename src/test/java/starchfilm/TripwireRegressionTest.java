@@ -21,7 +21,6 @@ import starchfilm.advice.Diagnosis;
 import starchfilm.advice.Difference;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.NotebookAdvice;
-import starchfilm.advice.RuleBook;
 import starchfilm.advice.Suspicion;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.DryingPlace;
@@ -31,7 +30,6 @@ import starchfilm.change.Change;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.files.json.Located.ObjectValue;
@@ -155,8 +153,7 @@ class TripwireRegressionTest {
 
   /** As the command dry has it. */
   private void dry(Trial trial, Workshop workshop) {
-    TrialAnalysis analysis =
-        new TrialAnalyst(new TrialForecaster(workshop, DryingForecaster.DRAWS)).whole(trial);
+    TrialAnalysis analysis = new TrialAnalyst(new TrialForecaster(workshop)).whole(trial);
     TrialForecast forecast = analysis.forecast();
     forecasts.add(forecast);
     String casting = name(trial);
@@ -277,7 +274,7 @@ class TripwireRegressionTest {
 
   /** As the comparison page has it. */
   private void advice() {
-    Adviser adviser = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DryingForecaster.DRAWS);
+    Adviser adviser = new Adviser(SameForAll.TEXTBOOK);
     List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
     TrialForecast zeroPoint =
         forecasts.stream()

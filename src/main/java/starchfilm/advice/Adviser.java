@@ -20,25 +20,15 @@ import starchfilm.forecast.TrialKnowledge;
  *
  * <p>Immutable; safe to share between threads. The same notebook gives the same advice on every
  * machine.
+ *
+ * @param knowledge what is known of the drying factors
  */
-public final class Adviser {
+public record Adviser(TrialKnowledge knowledge) {
   private static final int MOST_SUSPECTS = 5;
+  private static final RuleBook BOOK = RuleBook.packed();
 
-  private final RuleBook book;
-  private final TrialKnowledge knowledge;
-  private final NextTrials nextTrials;
-
-  /**
-   * An adviser.
-   *
-   * @param book what may be behind a fault and what answers it
-   * @param knowledge what is known of the drying factors
-   * @param draws how many likely cases a forecast with bands solves
-   */
-  public Adviser(RuleBook book, TrialKnowledge knowledge, int draws) {
-    this.book = book;
-    this.knowledge = knowledge;
-    this.nextTrials = new NextTrials(book, knowledge, draws);
+  private NextTrials nextTrials() {
+    return new NextTrials(BOOK, knowledge);
   }
 
   /**
@@ -61,7 +51,7 @@ public final class Adviser {
     ForecastCache outlook = new ForecastCache(trial, knowledge);
     for (ObservedFault fault : trial.seen().faults()) {
       FaultContext scene = FaultContext.of(trial, fault, forecast.drying(), outlook);
-      Diagnosis diagnosis = new Diagnosing(book).of(scene);
+      Diagnosis diagnosis = new Diagnosing(BOOK).of(scene);
       diagnoses.add(diagnosis);
       if (diagnosis.tells()) {
         suspected.add(new Suspected(scene, diagnosis.suspicions()));
@@ -70,7 +60,7 @@ public final class Adviser {
     if (suspected.isEmpty()) {
       return new TrialAdvice(usualSuspects(trial), diagnoses, Optional.empty());
     }
-    Optional<NextTrial> next = nextTrials.against(suspected, forecast, notebook);
+    Optional<NextTrial> next = nextTrials().against(suspected, forecast, notebook);
     return new TrialAdvice(verdict(next), diagnoses, next);
   }
 
@@ -78,7 +68,7 @@ public final class Adviser {
   private String usualSuspects(Trial trial) {
     String suspects =
         trial.seen().faults().stream()
-            .flatMap(fault -> book.rulesFor(fault.kind(), fault.where()).stream())
+            .flatMap(fault -> BOOK.rulesFor(fault.kind(), fault.where()).stream())
             .map(rule -> rule.cause().tableName())
             .distinct()
             .limit(MOST_SUSPECTS)
@@ -113,7 +103,7 @@ public final class Adviser {
                     best,
                     notebook,
                     best.trial().seen().faults().isEmpty()
-                        ? nextTrials.sooner(best, notebook)
+                        ? nextTrials().sooner(best, notebook)
                         : after(best, notebook).next(),
                     Taught.by(forecasts)))
         .findFirst();
@@ -147,6 +137,6 @@ public final class Adviser {
    * @return the differences and the outcome
    */
   public Contrast contrast(TrialForecast before, TrialForecast after) {
-    return new Contrasting(book, knowledge).of(before, after);
+    return new Contrasting(BOOK, knowledge).of(before, after);
   }
 }

@@ -28,8 +28,9 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   /** A change of the middle by less than this is not stated (ratio; judged). */
   private static final double VISIBLE = 0.05;
 
-  static Expectation of(ForecastCache outlook, int draws) {
-    return new Expectation(outlook.dryThroughS(draws), outlook.film(), outlook.risks());
+  /** With the range of likely cases. */
+  static Expectation ofRange(ForecastCache outlook) {
+    return new Expectation(outlook.dryThroughS(), outlook.film(), outlook.risks());
   }
 
   /** The middle case alone. */

@@ -38,7 +38,7 @@ final class ForecastCache {
     this.trial = trial;
     this.setup = setup;
     this.knowledge = knowledge;
-    this.forecaster = knowledge.changed(trial, setup, DryingForecaster.DRAWS);
+    this.forecaster = knowledge.changed(trial, setup);
     this.film = forecaster.film(setup);
   }
 
@@ -79,12 +79,8 @@ final class ForecastCache {
   }
 
   /** When the thick spot is dry through (s since the pour), with its range. */
-  Band dryThroughS(int draws) {
-    return knowledge
-        .changed(trial, setup, draws)
-        .drying(setup, Spot.THICK_SPOT)
-        .at(Milestone.DRY_THROUGH)
-        .timeS();
+  Band dryThroughS() {
+    return forecaster.drying(setup, Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
   /** How far the film stretches at rest with some air. */

@@ -18,7 +18,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialKnowledge;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
-record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
+record NextTrials(RuleBook book, TrialKnowledge knowledge) {
   /** A plate without faults is left alone for less than this share of its drying time (judged). */
   private static final double SOONER_BY = 0.1;
 
@@ -73,8 +73,8 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
         steps.stream().flatMapToDouble(step -> step.waitUntilS().stream()).findFirst(),
         against,
         aims,
-        Expectation.of(new ForecastCache(forecast.trial(), knowledge), draws),
-        Expectation.of(outlook, draws));
+        Expectation.ofRange(new ForecastCache(forecast.trial(), knowledge)),
+        Expectation.ofRange(outlook));
   }
 
   private List<String> causes(List<AdvisedStep> steps, List<Suspected> suspected) {

@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import starchfilm.advice.Adviser;
-import starchfilm.advice.RuleBook;
 import starchfilm.cli.OutputFile.OutputKind;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -47,7 +45,7 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
 
   private static String page(Comparison comparison, Notebook notebook, Workshops workshops) {
     List<Workshop> taught = workshops.all(notebook.trials());
-    Adviser adviser = new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS);
-    return new ComparisonReport(new PageRenderer()).html(comparison.with(adviser, taught));
+    return new ComparisonReport(new PageRenderer())
+        .html(comparison.with(new Adviser(workshops), taught));
   }
 }

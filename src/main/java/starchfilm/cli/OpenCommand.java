@@ -6,14 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import starchfilm.advice.Adviser;
-import starchfilm.advice.RuleBook;
-import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.web.NotebookSite;
-import starchfilm.web.UseCases;
 import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Serving;
 
@@ -63,15 +57,6 @@ record OpenCommand(Asked asked) implements Callable<Integer> {
     int port = port();
     boolean shareOnLan = asked.has("open.share-on-lan");
     boolean anyUser = asked.has(ANY_USER);
-    Workshops workshops = new Workshops(asked.clock());
-    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS));
-    UseCases useCases =
-        new UseCases(
-            analyst::whole,
-            analyst::outline,
-            () -> new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
-            workshops::learn,
-            workshops);
     Serving serving =
         new Serving(
             port,
@@ -80,7 +65,7 @@ record OpenCommand(Asked asked) implements Callable<Integer> {
             anyUser ? Optional.empty() : Optional.of(this::sayOwnLink),
             this::sayTrouble);
     try {
-      return new NotebookSite(serving, root, asked.clock(), useCases);
+      return new NotebookSite(serving, root, asked.clock(), new Workshops(asked.clock()));
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
           "--port: %s is used by another program, or not allowed; leave --port out to get a free one."

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalyst;
 import starchfilm.cli.OutputFile.OutputKind;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -35,7 +34,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     files.tellFaults();
     Workshops workshops = asked.workshops(files.trials());
     LocalDateTime now = LocalDateTime.now(asked.clock());
-    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS));
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops));
     TrialForecasts forecasts =
         TrialForecasts.of(
             Today.alike(files.trials(), now).stream().map(Today.Alike::as).toList(),

@@ -16,9 +16,8 @@ import starchfilm.film.risk.PlateRisks;
  *
  * @param known what is known of drying
  * @param films forecasts film, with what strips taught
- * @param draws how many likely cases a drying forecast solves
  */
-public record CastingForecaster(PlateParameters known, FilmForecaster films, int draws) {
+public record CastingForecaster(PlateParameters known, FilmForecaster films) {
   /** What the dry film will be like. */
   public FilmForecast film(Casting casting) {
     return films.forecast(casting);
@@ -26,7 +25,7 @@ public record CastingForecaster(PlateParameters known, FilmForecaster films, int
 
   /** How a plate dries. */
   public DryingForecast drying(Casting casting) {
-    return known.forecaster(draws).forecast(casting);
+    return known.forecaster().forecast(casting);
   }
 
   /** How a plate may crack or mould, in the middle case. */
@@ -36,12 +35,12 @@ public record CastingForecaster(PlateParameters known, FilmForecaster films, int
 
   /** How one spot of a plate dries. */
   public SpotForecast drying(Casting casting, Spot spot) {
-    return known.forecaster(draws).forecast(casting, spot);
+    return known.forecaster().forecast(casting, spot);
   }
 
   /** When a milestone comes at a spot in the middle case (s); infinite where it never does. */
   public ToDoubleFunction<Milestone> middleCaseS(Casting casting, Spot spot) {
-    return known.forecaster(draws).middleCaseS(casting, spot);
+    return known.forecaster().middleCaseS(casting, spot);
   }
 
   /** When the thick spot is dry through in the middle case (s); infinite where it never is. */

@@ -27,15 +27,10 @@ public record PlateParameters(
     this(factors, wholly, 0, List.of());
   }
 
-  /**
-   * A forecaster with these factors.
-   *
-   * @param draws how many likely cases to solve
-   * @return the forecaster
-   */
-  public DryingForecaster forecaster(int draws) {
+  /** A forecaster with these factors. */
+  public DryingForecaster forecaster() {
     return wholly
-        ? DryingForecaster.ofOnePlate(factors, draws)
-        : new DryingForecaster(factors, draws);
+        ? DryingForecaster.ofOnePlate(factors, DryingForecaster.DRAWS)
+        : new DryingForecaster(factors, DryingForecaster.DRAWS);
   }
 }

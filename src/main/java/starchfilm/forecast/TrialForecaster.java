@@ -14,9 +14,8 @@ import starchfilm.forecast.TrialForecast.OwnWeighings;
  * <p>Safe to share between threads.
  *
  * @param knowledge what is known before a trial is forecast
- * @param draws how many likely cases a drying forecast solves
  */
-public record TrialForecaster(TrialKnowledge knowledge, int draws) {
+public record TrialForecaster(TrialKnowledge knowledge) {
   /**
    * Returns the forecaster of the castings of one trial, as it is and changed.
    *
@@ -27,7 +26,7 @@ public record TrialForecaster(TrialKnowledge knowledge, int draws) {
    */
   public CastingForecaster knowing(Trial trial) {
     return new CastingForecaster(
-        knowledge.drying(trial), new FilmForecaster(knowledge.film(trial)), draws);
+        knowledge.drying(trial), new FilmForecaster(knowledge.film(trial)));
   }
 
   /**
@@ -62,6 +61,6 @@ public record TrialForecaster(TrialKnowledge knowledge, int draws) {
   private Optional<DryingForecast> atThePour(Trial trial) {
     return trial.weighingCount() == 0
         ? Optional.empty()
-        : Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting()));
+        : Optional.of(knowledge.atThePour(trial).forecaster().forecast(trial.casting()));
   }
 }

@@ -41,7 +41,6 @@ public interface TrialKnowledge {
    *
    * @param trial the trial it is changed from
    * @param changed the changed casting
-   * @param draws how many likely cases a drying forecast solves
    */
-  CastingForecaster changed(Trial trial, Casting changed, int draws);
+  CastingForecaster changed(Trial trial, Casting changed);
 }

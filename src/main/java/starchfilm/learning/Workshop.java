@@ -302,12 +302,11 @@ public final class Workshop implements TrialKnowledge {
   }
 
   @Override
-  public CastingForecaster changed(Trial trial, Casting changed, int draws) {
+  public CastingForecaster changed(Trial trial, Casting changed) {
     Map<StarchKind, Double> starchShares = changed.composition().starchShares();
     return new CastingForecaster(
         new PlateParameters(factors(changed.place().name(), starchShares, false), false),
-        new FilmForecaster(film(strips, starchShares)),
-        draws);
+        new FilmForecaster(film(strips, starchShares)));
   }
 
   private static LearntFilm film(

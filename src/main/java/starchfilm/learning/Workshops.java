@@ -31,7 +31,7 @@ import starchfilm.forecast.WeighingQuestion;
  * <p>A file is read when it is first asked for, and again once it has changed. Safe to share
  * between threads.
  */
-public final class Workshops implements TrialKnowledge {
+public class Workshops implements TrialKnowledge {
   /**
    * How far above a trial its workshop is looked for, as far as a folder of trials reaches down.
    */
@@ -150,7 +150,8 @@ public final class Workshops implements TrialKnowledge {
             name ->
                 """
                 The trials in %1$s keep to %1$s/%2$s, which is nearer; delete that file to have \
-                them use this one."""
+                them use this one.\
+                """
                     .formatted(name, Workshop.FILE_NAME))
         .toList();
   }
@@ -247,7 +248,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   @Override
-  public CastingForecaster changed(Trial trial, Casting changed, int draws) {
-    return of(trial).changed(trial, changed, draws);
+  public CastingForecaster changed(Trial trial, Casting changed) {
+    return of(trial).changed(trial, changed);
   }
 }

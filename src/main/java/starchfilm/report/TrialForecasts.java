@@ -6,7 +6,6 @@ import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -37,7 +36,7 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
    * @return every forecast or failure
    */
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
-    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.DRAWS));
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(knowledge));
     if (trials.size() <= FULL_UP_TO) {
       return of(trials, analyst::whole);
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import starchfilm.advice.Adviser;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.Around;
@@ -144,8 +145,7 @@ record ComparePage(PageContext desk) {
     Comparison comparison = Comparison.of(notebook, forecasts);
     return comparison.trials().isEmpty()
         ? comparison
-        : comparison.with(
-            desk.useCases().adviser().get(), desk.useCases().workshops().all(notebook.trials()));
+        : comparison.with(new Adviser(desk.workshops()), desk.workshops().all(notebook.trials()));
   }
 
   private Response cancel(Request request) {

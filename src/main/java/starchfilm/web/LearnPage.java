@@ -33,7 +33,7 @@ record LearnPage(PageContext desk) {
   }
 
   private Response shown(Request request) {
-    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
+    Workshop workshop = desk.workshops().in(desk.folder().root());
     Map<String, Object> values = new HashMap<>();
     values.put("said", desk.said().in(request.query()));
     values.put("taught", workshop.isTaught());
@@ -69,7 +69,7 @@ record LearnPage(PageContext desk) {
   }
 
   private String learnt(Path root, Notebook notebook, Runnable requireWanted) {
-    Workshop workshop = desk.useCases().learner().from(root, notebook.trials(), requireWanted);
+    Workshop workshop = desk.workshops().learn(root, notebook.trials(), requireWanted);
     if (!workshop.isTaught()) {
       throw new HttpError(
           422,
@@ -84,7 +84,7 @@ record LearnPage(PageContext desk) {
     }
     List<String> said = new ArrayList<>();
     said.add("Learnt; every forecast from now on uses it.");
-    said.addAll(desk.useCases().workshops().nearer(root, notebook.trials()));
+    said.addAll(desk.workshops().nearer(root, notebook.trials()));
     return desk.said().on(PAGE, said);
   }
 

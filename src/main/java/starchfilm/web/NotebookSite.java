@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import starchfilm.files.notebook.KeptReadings;
+import starchfilm.learning.Workshops;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Cautions;
 import starchfilm.web.http.CsrfFields;
@@ -28,24 +29,24 @@ public final class NotebookSite implements AutoCloseable {
    * @param serving port and reach
    * @param folder the notebook's folder
    * @param clock the clock on the wall, in the reader's zone
-   * @param useCases what the pages ask the program
+   * @param workshops what was learnt from the trials of the folder
    * @throws java.net.BindException where another program has the port
    * @throws IOException where the system gives no port
    */
-  public NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
+  public NotebookSite(Serving serving, Path folder, Clock clock, Workshops workshops)
       throws IOException {
-    bench = new Workbench(useCases.forecast(), useCases.glance(), useCases.workshops()::of);
+    bench = new Workbench(workshops);
     NotebookFolder notebook = new NotebookFolder(folder, new KeptReadings());
-    server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
+    server = PageServer.start(serving, seal -> site(notebook, clock, workshops, seal));
   }
 
-  private Site site(NotebookFolder folder, Clock clock, UseCases useCases, CsrfFields seal) {
+  private Site site(NotebookFolder folder, Clock clock, Workshops workshops, CsrfFields seal) {
     PageRenderer renderer = new PageRenderer();
     PageContext desk =
         new PageContext(
             folder,
             clock,
-            useCases,
+            workshops,
             bench,
             renderer,
             Assets.load(renderer),

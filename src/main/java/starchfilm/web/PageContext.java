@@ -17,6 +17,7 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.words.PlainWords;
@@ -42,7 +43,7 @@ import starchfilm.web.work.Workbench;
 record PageContext(
     NotebookFolder folder,
     Clock clock,
-    UseCases useCases,
+    Workshops workshops,
     Workbench bench,
     PageRenderer renderer,
     Assets assets,
@@ -97,7 +98,7 @@ record PageContext(
 
   /** Why what was learnt cannot be read. */
   public Optional<String> untaught() {
-    return useCases.workshops().fault(folder.root()).map(PageContext::unread);
+    return workshops.fault(folder.root()).map(PageContext::unread);
   }
 
   /** A page names no folder of the machine. */

@@ -38,7 +38,7 @@ record ThicknessPage(PageContext desk) {
             .flatMap(TrialQuestion.Base::of);
     ThicknessQuestion question =
         ThicknessQuestion.read(new FormEntries(form), base, desk.folder().root(), desk.clock());
-    Workshop workshop = desk.useCases().workshops().of(question.trial());
+    Workshop workshop = desk.workshops().of(question.trial());
     values.put("sheet", new ThicknessSheet(question, question.answer(workshop)));
   }
 }

@@ -112,7 +112,7 @@ record TrialPage(PageContext desk) {
     values.put("potLines", NoteDesk.potLines(file));
     values.put(
         "learnt",
-        new LearntSheet(desk.useCases().workshops().of(trial).learnt())
+        new LearntSheet(desk.workshops().of(trial).learnt())
             .inUse(trial)
             .orElse("from textbook rates alone; nothing has been learnt yet"));
     values.putAll(sheet(trial, patienceMs));

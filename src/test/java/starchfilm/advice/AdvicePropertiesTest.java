@@ -21,11 +21,10 @@ import starchfilm.material.air.AirState;
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {
   private static final int TRIALS = 24;
-  private static final int DRAWS = 20;
-  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
+  private static final Adviser ADVISER = new Adviser(SameForAll.TEXTBOOK);
   private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      NOTEBOOK.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
+      NOTEBOOK.stream().map(new TrialForecaster(SameForAll.TEXTBOOK)::forecast).toList();
   private static final List<TrialAdvice> ADVICE =
       FORECASTS.stream().map(each -> ADVISER.after(each, NOTEBOOK)).toList();
 

@@ -31,7 +31,7 @@ import starchfilm.numerics.figures.Figures;
 
 /** What is told between two trials, and how long to wait. */
 class ContrastTest {
-  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, 20);
+  private static final Adviser ADVISER = new Adviser(SameForAll.TEXTBOOK);
 
   /** A pour a tenth thicker dries about an eighth later: that shows, and nothing else changed. */
   @Test

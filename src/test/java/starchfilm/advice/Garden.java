@@ -11,9 +11,8 @@ import starchfilm.forecast.TrialForecaster;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */
 final class Garden {
-  static final int DRAWS = 40;
 
-  static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
+  static final Adviser ADVISER = new Adviser(SameForAll.TEXTBOOK);
 
   static final List<TrialForecast> FORECASTS = forecasts();
 
@@ -21,7 +20,7 @@ final class Garden {
 
   private static List<TrialForecast> forecasts() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations")));
-    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK, DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

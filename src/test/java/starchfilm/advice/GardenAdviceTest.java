@@ -130,8 +130,7 @@ class GardenAdviceTest {
             new TrialForecaster(
                     new SameForAll(
                         ParameterDistribution.learnt(
-                            slowAir, ParameterDistribution.textbook().covariance())),
-                    20)
+                            slowAir, ParameterDistribution.textbook().covariance())))
                 .forecast(Garden.trial(4).trial()));
 
     NextTrial next = Garden.ADVISER.over(weighed).orElseThrow().next().orElseThrow();
@@ -188,7 +187,8 @@ class GardenAdviceTest {
   void theEffectToldIsAFreshForecastOfTheChange(int number) {
     NextTrial next = Garden.adviceAfter(number).next().orElseThrow();
     Casting setup = next.setup();
-    DryingForecaster drying = new DryingForecaster(ParameterDistribution.textbook(), Garden.DRAWS);
+    DryingForecaster drying =
+        new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
     assertThat(next.after().dryThroughS()).isEqualTo(dryThroughS(drying.forecast(setup)));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup));
     assertThat(next.after().risks())
@@ -204,18 +204,14 @@ class GardenAdviceTest {
   void theFactorsOfTheRoomThatIsProposedAreUsed() {
     ParameterDistribution kitchen = airSide(1.3);
     ParameterDistribution shed = airSide(0.8);
-    Adviser adviser =
-        new Adviser(
-            RuleBook.packed(),
-            byRoom(name -> name.equals("workroom") ? kitchen : shed),
-            Garden.DRAWS);
+    Adviser adviser = new Adviser(byRoom(name -> name.equals("workroom") ? kitchen : shed));
     for (int trial : new int[] {1, 2}) {
       NextTrial next = adviser.after(Garden.trial(trial), Garden.trials()).next().orElseThrow();
       boolean inKitchen = next.setup().place().name().equals("workroom");
       assertThat(next.after().dryThroughS())
           .isEqualTo(
               dryThroughS(
-                  new DryingForecaster(inKitchen ? kitchen : shed, Garden.DRAWS)
+                  new DryingForecaster(inKitchen ? kitchen : shed, DryingForecaster.DRAWS)
                       .forecast(next.setup())));
     }
   }
@@ -268,8 +264,8 @@ class GardenAdviceTest {
       }
 
       @Override
-      public CastingForecaster changed(Trial trial, Casting changed, int draws) {
-        return new CastingForecaster(in(changed), new FilmForecaster(), draws);
+      public CastingForecaster changed(Trial trial, Casting changed) {
+        return new CastingForecaster(in(changed), new FilmForecaster());
       }
     };
   }

@@ -63,7 +63,7 @@ class NextTrialsTest {
     Trial shed = in("shed", 10, 3);
     List<Trial> notebook = new ArrayList<>(List.of(shed));
     notebook.addAll(List.of(others));
-    return new NextTrials(ROOMS_ALONE, TEXTBOOK, 20)
+    return new NextTrials(ROOMS_ALONE, TEXTBOOK)
         .sooner(SeenFaults.forecast(shed), notebook)
         .map(next -> Math.round(10 * (next.setup().room().at(0).temperatureK() - 273.15)) / 10.0);
   }

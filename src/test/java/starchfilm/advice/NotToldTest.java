@@ -101,7 +101,7 @@ class NotToldTest {
   }
 
   private static Adviser adviser() {
-    return new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, 20);
+    return new Adviser(SameForAll.TEXTBOOK);
   }
 
   private static List<NotRecorded> missing(String... fields) {

@@ -69,7 +69,7 @@ final class SeenFaults {
   }
 
   static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(SameForAll.TEXTBOOK, 20).forecast(trial);
+    return new TrialForecaster(SameForAll.TEXTBOOK).forecast(trial);
   }
 
   /** The same written down and never cast. */

@@ -10,7 +10,6 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.risk.MouldRisk;
@@ -24,8 +23,7 @@ class RemediesTest {
   private static final CastingForecaster TEXTBOOK =
       new CastingForecaster(
           new PlateParameters(ParameterDistribution.textbook(), false, 0, List.of()),
-          new FilmForecaster(),
-          DryingForecaster.DRAWS);
+          new FilmForecaster());
 
   private static final Casting BRITTLE =
       Castings.plate(10, Castings.paste(0.06, 0), Castings.room(20, 20, 0.1), 60);

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
@@ -24,8 +23,7 @@ class SensitivitiesTest {
   private static final CastingForecaster TEXTBOOK =
       new CastingForecaster(
           new PlateParameters(ParameterDistribution.textbook(), false, 0, List.of()),
-          new FilmForecaster(),
-          DryingForecaster.DRAWS);
+          new FilmForecaster());
 
   private final Casting usual = Castings.film(paste(0.28, 0.005));
 

@@ -36,7 +36,7 @@ import starchfilm.report.TrialForecasts;
 /** Whatever stands in a trial file or a room log, the commands end in order and lose nothing. */
 class RoughTrialFilesTest {
   private static final TrialAnalyst FEW_DRAWS =
-      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, 20));
+      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK));
   private static final ObjectMapper JSON =
       JsonMapper.builder()
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)

@@ -26,7 +26,7 @@ public record SameForAll(ParameterDistribution factors) implements TrialKnowledg
   }
 
   @Override
-  public CastingForecaster changed(Trial trial, Casting changed, int draws) {
-    return new CastingForecaster(atThePour(trial), new FilmForecaster(), draws);
+  public CastingForecaster changed(Trial trial, Casting changed) {
+    return new CastingForecaster(atThePour(trial), new FilmForecaster());
   }
 }

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.NextTrial;
-import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
@@ -25,8 +24,7 @@ import starchfilm.forecast.TrialForecaster;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */
 class AdviceOnPageTest {
-  private static final int DRAWS = 20;
-  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, DRAWS);
+  private static final Adviser ADVISER = new Adviser(SameForAll.TEXTBOOK);
   private static final List<TrialForecast> GARDEN = garden();
   private static final List<Trial> NOTEBOOK = GARDEN.stream().map(TrialForecast::trial).toList();
   private static String html = "";
@@ -34,7 +32,7 @@ class AdviceOnPageTest {
 
   private static List<TrialForecast> garden() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations/garden")));
-    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK, DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(SameForAll.TEXTBOOK);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

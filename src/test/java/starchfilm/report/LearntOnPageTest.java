@@ -31,12 +31,11 @@ import starchfilm.proof.GuidePart;
 
 /** What the invented garden taught, and how the comparison page tells it. */
 class LearntOnPageTest {
-  private static final int DRAWS = 20;
   private static final Path GARDEN = Path.of("formulations/garden");
   private static final List<Trial> TRIALS = NotebookReader.read(List.of(GARDEN)).trials();
   private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      TRIALS.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
+      TRIALS.stream().map(new TrialForecaster(SameForAll.TEXTBOOK)::forecast).toList();
 
   private static Document page(List<TrialForecast> trials, Workshop... workshops) {
     return Jsoup.parse(
@@ -116,7 +115,7 @@ class LearntOnPageTest {
     List<Trial> bare =
         NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
     List<TrialForecast> forecasts =
-        bare.stream().map(new TrialForecaster(SameForAll.TEXTBOOK, DRAWS)::forecast).toList();
+        bare.stream().map(new TrialForecaster(SameForAll.TEXTBOOK)::forecast).toList();
 
     assertThat(page(forecasts).select(".learnt")).isEmpty();
   }

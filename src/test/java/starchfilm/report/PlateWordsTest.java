@@ -75,6 +75,6 @@ class PlateWordsTest {
   }
 
   private static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(SameForAll.TEXTBOOK, 20).forecast(trial);
+    return new TrialForecaster(SameForAll.TEXTBOOK).forecast(trial);
   }
 }

@@ -18,7 +18,7 @@ class TrialForecastsTest {
   private static final List<Trial> TRIALS =
       NotebookReader.read(List.of(Path.of("formulations/garden"))).trials();
   private static final TrialAnalyst FEW =
-      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK, 20));
+      new TrialAnalyst(new TrialForecaster(SameForAll.TEXTBOOK));
 
   @Test
   void whateverFailsInOneTrialLeavesTheOthers() {

@@ -22,7 +22,7 @@ import starchfilm.report.TrialList.Order;
 class TrialListTest {
   private static final List<TrialForecast> GARDEN =
       NotebookReader.read(List.of(Path.of("formulations"))).trials().stream()
-          .map(new TrialForecaster(SameForAll.TEXTBOOK, 20)::forecast)
+          .map(new TrialForecaster(SameForAll.TEXTBOOK)::forecast)
           .toList();
 
   private final TrialList list = TrialList.of(GARDEN);

@@ -17,7 +17,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
@@ -79,7 +78,7 @@ class WeighingWorthTest {
     LocalDateTime now = LocalDateTime.of(2026, 4, 19, 10, 0).plusHours(afterH);
     Workshops workshops =
         new Workshops(Clock.fixed(Instant.parse("2026-04-29T12:00:00Z"), ZoneOffset.UTC));
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops);
     return Today.of(trials, now, trial -> Optional.of(forecaster.forecast(trial)), ScaleCourse::of)
         .standings()
         .get(0);

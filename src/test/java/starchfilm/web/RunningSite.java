@@ -19,12 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
-import starchfilm.advice.Adviser;
-import starchfilm.advice.RuleBook;
-import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.forecast.SameForAll;
-import starchfilm.forecast.TrialForecaster;
+import starchfilm.casting.trial.Trial;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.web.http.Serving;
@@ -32,10 +28,6 @@ import starchfilm.web.http.Serving;
 /** The pages over a folder of its own, and what a browser without a screen can do with them. */
 final class RunningSite implements AutoCloseable {
   static final Instant NOON = Instant.parse("2026-04-20T12:00:00Z");
-
-  /** Enough for a band; the pages are looked at, not the figures. */
-  private static final int FEW_DRAWS =
-      Boolean.getBoolean("guides.rewrite") ? DryingForecaster.DRAWS : 20;
 
   private final NotebookSite site;
   private final Path folder;
@@ -48,8 +40,20 @@ final class RunningSite implements AutoCloseable {
       throws IOException {
     this.folder = folder;
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
-    Workshops workshops = new Workshops(clock);
-    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, FEW_DRAWS));
+    Workshops workshops =
+        new Workshops(clock) {
+          @Override
+          public PlateParameters drying(Trial trial) {
+            beforeWork.run();
+            return super.drying(trial);
+          }
+
+          @Override
+          public Workshop learn(Path home, List<Trial> trials, Runnable requireWanted) {
+            beforeWork.run();
+            return super.learn(home, trials, requireWanted);
+          }
+        };
     this.site =
         new NotebookSite(
             new Serving(
@@ -62,21 +66,7 @@ final class RunningSite implements AutoCloseable {
                 troubles::add),
             folder,
             clock,
-            new UseCases(
-                trial -> {
-                  beforeWork.run();
-                  return analyst.whole(trial);
-                },
-                trial -> {
-                  beforeWork.run();
-                  return analyst.outline(trial);
-                },
-                () -> new Adviser(RuleBook.packed(), SameForAll.TEXTBOOK, FEW_DRAWS),
-                (root, trials, requireWanted) -> {
-                  beforeWork.run();
-                  return Workshop.taughtBy(root, trials, requireWanted);
-                },
-                workshops));
+            workshops);
     this.visitor = new PageClient(address());
   }
 

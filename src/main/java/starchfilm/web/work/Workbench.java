@@ -8,8 +8,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.report.Comparison;
 import starchfilm.report.TrialForecasts;
 import starchfilm.today.ScaleCourse;
@@ -25,7 +29,7 @@ public final class Workbench implements AutoCloseable {
   private final Function<Trial, TrialAnalysis> forecaster;
   private final Function<Trial, TrialAnalysis> glancer;
   private final Function<Trial, TrialAnalysis> sketcher;
-  private final Function<Trial, Object> grounds;
+  private final Workshops workshops;
   private final LastMade<Same, ScaleCourse> courses = new LastMade<>(COURSES_KEPT);
   private final WorkLine<Key<Trial>, TrialForecasts> trials = new WorkLine<>("forecast");
   private final WorkLine<Key<Trial>, TrialForecasts> looks = new WorkLine<>("look");
@@ -33,7 +37,7 @@ public final class Workbench implements AutoCloseable {
   private final WorkLine<String, String> lessons = new WorkLine<>("learn");
 
   /** What is worked on, and what its forecasts rest on beside. */
-  private record Key<S>(S subject, List<Object> grounds) {}
+  private record Key<S>(S subject, List<Workshop> grounds) {}
 
   /** The very forecast: to compare two in full would take longer than to make one. */
   private record Same(TrialForecast forecast) {
@@ -52,19 +56,15 @@ public final class Workbench implements AutoCloseable {
   /**
    * A bench without work.
    *
-   * @param forecaster makes forecasts
-   * @param glancer makes the same without what changes would do, for pages of many plates
-   * @param grounds what the forecast of a trial rests on beside the trial; where that is equal, so
-   *     is the forecast
+   * @param workshops what the forecast of a trial rests on beside the trial; where that is equal,
+   *     so is the forecast
    */
-  public Workbench(
-      Function<Trial, TrialAnalysis> forecaster,
-      Function<Trial, TrialAnalysis> glancer,
-      Function<Trial, Object> grounds) {
-    this.grounds = grounds;
-    this.forecaster = kept(forecaster);
-    this.glancer = kept(glancer);
-    this.sketcher = kept(glancer);
+  public Workbench(Workshops workshops) {
+    this.workshops = workshops;
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops));
+    this.forecaster = kept(analyst::whole);
+    this.glancer = kept(analyst::outline);
+    this.sketcher = kept(analyst::outline);
   }
 
   /** A trial that changed in any way is another trial, and what was learnt makes other grounds. */
@@ -174,7 +174,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   private <S> Key<S> key(S subject, List<Trial> trials) {
-    return new Key<>(subject, trials.stream().map(grounds).toList());
+    return new Key<>(subject, trials.stream().map(workshops::of).toList());
   }
 
   @Override

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
@@ -52,7 +51,7 @@ class CalendarFileTest {
             .formatted(name, more));
     Instant instant = Instant.parse(now);
     Workshops workshops = new Workshops(Clock.fixed(instant, ZoneOffset.UTC));
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops);
     return Today.of(
         NotebookReader.read(List.of(file)).trials(),
         LocalDateTime.ofInstant(instant, ZoneOffset.UTC),
