@@ -26,7 +26,6 @@ import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
-import starchfilm.change.Change;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.change.TrialAnalyst;
@@ -46,6 +45,7 @@ import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Named;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -317,7 +317,7 @@ class TripwireRegressionTest {
     found.text(
         casting,
         "advice",
-        words(next.stream().flatMap(each -> each.adjustments().stream()).map(Change::tableName)));
+        words(next.stream().flatMap(each -> each.adjustments().stream()).map(Named::of)));
     if (next.isPresent()) {
       band(
           casting,

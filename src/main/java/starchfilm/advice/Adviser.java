@@ -13,6 +13,7 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.units.Named;
 
 /**
  * Tells what to try next after a trial or after all of them, and what the changes between two
@@ -69,7 +70,7 @@ public record Adviser(TrialKnowledge knowledge) {
     String suspects =
         trial.seen().faults().stream()
             .flatMap(fault -> BOOK.rulesFor(fault.kind(), fault.where()).stream())
-            .map(rule -> rule.cause().tableName())
+            .map(rule -> Named.of(rule.cause()))
             .distinct()
             .limit(MOST_SUSPECTS)
             .collect(Collectors.joining("; "));

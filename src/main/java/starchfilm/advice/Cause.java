@@ -1,6 +1,5 @@
 package starchfilm.advice;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -67,15 +66,6 @@ public enum Cause {
 
   Cause(Function<FaultContext, Optional<PutRight>> righting) {
     this.righting = Optional.of(righting);
-  }
-
-  /**
-   * The name of the cause in the table of rules, and in a sentence.
-   *
-   * @return lower case, such as "too little glycerol"
-   */
-  public String tableName() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** Whether the model can be rerun with this cause put right. */

@@ -6,7 +6,6 @@ import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
@@ -16,6 +15,7 @@ import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Named;
 
 /**
  * The drying, film and risks that the model expects of a set-up.
@@ -58,7 +58,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     }
     add(effects, "cracking", word(risks.crack().level()), word(after.risks.crack().level()));
     add(effects, "mould", word(risks.mould().level()), word(after.risks.mould().level()));
-    add(effects, "feel", word(film.feel()), word(after.film.feel()));
+    add(effects, "feel", Named.of(film.feel()), Named.of(after.film.feel()));
     for (FilmEffect told : FILM_EFFECTS) {
       Band was = told.property.of(film);
       Band is = told.property.of(after.film);
@@ -99,10 +99,6 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
       return before.middle() != after.middle();
     }
     return Math.abs(Math.log(after.middle() / before.middle())) > VISIBLE;
-  }
-
-  private static String word(Enum<?> feel) {
-    return feel.name().toLowerCase(Locale.ROOT);
   }
 
   private static String word(RiskLevel level) {

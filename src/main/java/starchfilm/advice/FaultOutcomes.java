@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -15,6 +14,7 @@ import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Named;
 
 /**
  * Faults that went or came between two trials, held against what the model says of both.
@@ -61,7 +61,7 @@ record FaultOutcomes(
   }
 
   private OutcomeDifference outcome(FaultContext scene, String what, int direction) {
-    String name = scene.fault().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String name = Named.of(scene.fault().kind());
     String seen = "“" + name + "” " + what + ".";
     List<Shift> shifts = shifts(scene, direction);
     if (shifts.isEmpty()) {

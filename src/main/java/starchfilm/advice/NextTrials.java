@@ -16,6 +16,7 @@ import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.units.Named;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
 record NextTrials(RuleBook book, TrialKnowledge knowledge) {
@@ -82,7 +83,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
     for (Suspected each : suspected) {
       for (Suspicion suspicion : each.suspicions()) {
         if (answered(suspicion, steps)) {
-          causes.add(suspicion.cause().tableName());
+          causes.add(Named.of(suspicion.cause()));
         }
       }
     }

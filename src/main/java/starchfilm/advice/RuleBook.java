@@ -11,6 +11,7 @@ import starchfilm.change.Change;
 import starchfilm.files.json.PackedTable;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Named;
 
 /**
  * The table of rules: which causes a fault may have, from which figure on they are one, what
@@ -99,6 +100,6 @@ public record RuleBook(
 
   /** A change from one plate to another in a clause, with its figures. */
   String words(Change change, FaultContext before, FaultContext after) {
-    return Sentence.in(changes.getOrDefault(change, change.tableName()), before, after);
+    return Sentence.in(changes.getOrDefault(change, Named.of(change)), before, after);
   }
 }

@@ -1,6 +1,6 @@
 package starchfilm.casting;
 
-import starchfilm.numerics.figures.TradeNamed;
+import starchfilm.numerics.units.Named;
 
 /**
  * What the plate is made of.
@@ -8,7 +8,7 @@ import starchfilm.numerics.figures.TradeNamed;
  * <p>Source of density and specific heat: Incropera et al., Fundamentals of Heat and Mass Transfer,
  * tables A.1 to A.3 (recalled), rounded.
  */
-public enum PlateMaterial implements TradeNamed {
+public enum PlateMaterial implements Named {
   /** Window glass. */
   GLASS(2500, 750, 4e-3, 0.6),
   /** Polypropylene. */

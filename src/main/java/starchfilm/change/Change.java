@@ -1,7 +1,6 @@
 package starchfilm.change;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -146,14 +145,5 @@ public enum Change {
   /** A step that shows: the second where there are more, for the first is mild. */
   public Optional<ChangeStep> clearStep(Casting casting) {
     return steps(casting).stream().limit(2).reduce((mild, clear) -> clear);
-  }
-
-  /**
-   * The name of the change in the table of rules.
-   *
-   * @return lower case, such as "pour thinner"
-   */
-  public String tableName() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -3,7 +3,6 @@ package starchfilm.planning;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +11,7 @@ import java.util.stream.Collectors;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Named;
 
 /** Refuses wishes that no amount of glycerol can meet together in the air of use. */
 final class WishCheck {
@@ -65,7 +65,7 @@ final class WishCheck {
     OptionalDouble none = OptionalDouble.empty();
     List<SingleWish> asked = new ArrayList<>();
     if (wish.feel().isPresent()) {
-      String film = word(wish.feel().get()) + " film";
+      String film = Named.of(wish.feel().get()) + " film";
       asked.add(new SingleWish(film, film, new Wish(wish.feel(), none, none, none)));
     }
     if (wish.strengthPa().isPresent()) {
@@ -97,7 +97,7 @@ final class WishCheck {
     feels.removeAll(EnumSet.of(Feel.BRITTLE, Feel.STICKY));
     return "it can be %s, up to %s strong, or stretch up to %s %%"
         .formatted(
-            feels.stream().map(WishCheck::word).collect(Collectors.joining(" or ")),
+            feels.stream().map(Named::of).collect(Collectors.joining(" or ")),
             megapascals(strongest),
             Figures.percent(stretchiest));
   }
@@ -120,9 +120,5 @@ final class WishCheck {
 
   private static String megapascals(double pa) {
     return Figures.of(pa * 1e-6, 2) + " MPa";
-  }
-
-  private static String word(Feel feel) {
-    return feel.name().toLowerCase(Locale.ROOT);
   }
 }

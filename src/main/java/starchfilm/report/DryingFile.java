@@ -21,13 +21,13 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.drying.SpotForecast;
 import starchfilm.files.findings.PlainLine;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.CsvLine;
@@ -146,13 +146,12 @@ final class DryingFile {
   private static void risk(PlateRisks risks, ObjectNode node) {
     double criticalM = risks.crack().criticalDryThicknessM();
     node.putObject("crack")
-        .put("level", FileWord.of(risks.crack().level()))
+        .put("level", Named.of(risks.crack().level()))
         .put(
             "critical_dry_thickness_um",
             JsonText.rounded(MICROMETRE.of(Math.min(CrackRisk.THICKEST_TOLD_M, criticalM))))
         .put("critical_dry_thickness_is_more", criticalM > CrackRisk.THICKEST_TOLD_M);
-    node.put("curl", FileWord.of(risks.curl().level()))
-        .put("mould", FileWord.of(risks.mould().level()));
+    node.put("curl", Named.of(risks.curl().level())).put("mould", Named.of(risks.mould().level()));
   }
 
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {

@@ -8,12 +8,12 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.film.FilmForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Recipe;
+import starchfilm.numerics.units.Named;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
 import starchfilm.report.data.AnswerTable;
@@ -64,12 +64,10 @@ public final class TrialRows {
         .average()
         .ifPresent(mean -> row.put("measured_thickness_um", mean));
     seen.rating().ifPresent(rating -> row.put("rating", rating));
-    row.put("crack_risk", FileWord.of(forecast.risks().crack().level()))
-        .put("mould_risk", FileWord.of(forecast.risks().mould().level()))
+    row.put("crack_risk", Named.of(forecast.risks().crack().level()))
+        .put("mould_risk", Named.of(forecast.risks().mould().level()))
         .put("weighings", trial.weighingCount())
-        .put(
-            "faults",
-            words(seen.faults().stream().map(f -> FileWord.of(f.kind())).distinct(), ", "))
+        .put("faults", words(seen.faults().stream().map(f -> Named.of(f.kind())).distinct(), ", "))
         .put("remarks", String.join(" ", seen.remarks()));
   }
 
@@ -126,7 +124,7 @@ public final class TrialRows {
   }
 
   private static void drying(AnswerRow row, DryingForecast drying) {
-    row.put("verdict", FileWord.of(drying.verdict()));
+    row.put("verdict", Named.of(drying.verdict()));
     Awaited.all().forEach(one -> row.put(Awaited.field(one) + "_h", drying.timeS(one)));
   }
 

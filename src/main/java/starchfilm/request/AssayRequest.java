@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.findings.Words;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
 import starchfilm.jar.assay.DensityReading;
@@ -18,6 +17,7 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Named;
 
 /**
  * The question of what is in a jar.
@@ -66,7 +66,8 @@ public record AssayRequest(
       in.refuse(
           """
           no label, reading or record given; add %s, a reading such as %s, or the record of \
-          recovery beginning with %s; a plan does without and takes %s glycerol"""
+          recovery beginning with %s; a plan does without and takes %s glycerol\
+          """
               .formatted(
                   in.quoted("assay.label"),
                   in.quoted("reading.density"),
@@ -126,7 +127,7 @@ public record AssayRequest(
     if (looks != Looks.CLEAR && in.hasAnyOf("reading")) {
       in.refuse(
           "assay.looks",
-          FileWord.of(looks) + " given beside a reading, allowed clear; " + looks.whatToDo());
+          Named.of(looks) + " given beside a reading, allowed clear; " + looks.whatToDo());
     }
   }
 
@@ -138,7 +139,7 @@ public record AssayRequest(
                 in.refuse(
                     "jar.origin",
                     "%s given beside %s, which means %s; leave one out"
-                        .formatted(FileWord.of(stated), because, FileWord.of(only))));
+                        .formatted(Named.of(stated), because, Named.of(only))));
     return only;
   }
 

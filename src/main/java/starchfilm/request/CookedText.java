@@ -20,8 +20,8 @@ import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.PackedPatterns;
 import starchfilm.files.json.PackedText;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.units.Named;
 import starchfilm.request.WrittenPart.Said;
 
 /**
@@ -53,7 +53,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   private static final Pattern WORD = Pattern.compile("\\p{L}+");
   private static final List<String> ORIGINS =
-      FileWord.all(new GlycerolOrigin[] {GlycerolOrigin.BOUGHT, GlycerolOrigin.RECOVERED});
+      Named.all(new GlycerolOrigin[] {GlycerolOrigin.BOUGHT, GlycerolOrigin.RECOVERED});
   private static final Pattern APART = TYPED.get("apart");
   private static final WrittenPart CALLED = WrittenPart.beginningWith("new.name");
   private static final WrittenPart ROOM = WrittenPart.beginningWith("place.name");

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.notebook.FileWord;
+import starchfilm.numerics.units.Named;
 
 /**
  * Reads entries one by one; mistakes are kept, so that all are reported together, and so is what
@@ -114,7 +114,7 @@ final class EntryReader {
 
   /** The choice a word means. */
   static <E extends Enum<E>> E chosen(String typed, List<E> known) {
-    return KnownName.find(typed, known, choice -> List.of(FileWord.of(choice)));
+    return KnownName.find(typed, known, choice -> List.of(Named.of(choice)));
   }
 
   /** A number; NaN where it was mistyped. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.files.json.PackedText;
-import starchfilm.files.notebook.FileWord;
+import starchfilm.numerics.units.Named;
 
 /**
  * A question that is asked of a note at a terminal.
@@ -21,7 +21,7 @@ public record NoteQuestion(String kind, Field field, String words) {
           .toList();
 
   private static String words(String question) {
-    String faults = String.join(", ", FileWord.all(FaultKind.values()));
+    String faults = String.join(", ", Named.all(FaultKind.values()));
     return question.replace("{faults}", faults);
   }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import starchfilm.files.amount.KnownName;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.jar.reagent.Reagent;
@@ -41,8 +40,7 @@ final class RecoveryRecord {
         "record.alcohol", "kind and amount, such as methanol \"200 ml\"; a recovered jar needs it");
     in.require("record.catalyst", "lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs it");
     Optional<OilBatch> oil = oil(in);
-    Optional<Alcohol> alcohol =
-        in.one("record.alcohol", typed -> known(typed, Alcohol.values(), Alcohol::tradeName));
+    Optional<Alcohol> alcohol = in.choice("record.alcohol", List.of(Alcohol.values()));
     double alcoholKgPerM3 = alcohol.orElse(Alcohol.METHANOL).kgPerM3();
     Optional<Estimate> alcoholKg =
         in.all("record.alcohol", words -> Quantities.massKg(words.get(1), alcoholKgPerM3));
@@ -81,7 +79,7 @@ final class RecoveryRecord {
         in.all(
             "record.oil",
             words -> {
-              OilKind kind = known(words.get(0), OilKind.values(), OilKind::tradeName);
+              OilKind kind = EntryReader.chosen(words.get(0), List.of(OilKind.values()));
               double density = (kind.densityKgPerM3().min() + kind.densityKgPerM3().max()) / 2;
               OilBatch batch = OilBatch.of(kind, Quantities.massKg(words.get(1), density));
               return new OilBatch(
@@ -142,7 +140,10 @@ final class RecoveryRecord {
         in.refuse(
             "record.taken-out",
             "%s given, but none was added; write %s %s with its amount"
-                .formatted(taken, in.quoted("record.added"), taken.tradeName().replace(' ', '-')));
+                .formatted(
+                    taken.tradeName(),
+                    in.quoted("record.added"),
+                    taken.tradeName().replace(' ', '-')));
       }
     }
     return added.entrySet().stream()
@@ -157,7 +158,7 @@ final class RecoveryRecord {
   private static Map<Agent, Estimate> masses(List<String> words) {
     Map<Agent, Estimate> masses = new LinkedHashMap<>();
     for (int i = 0; i + 1 < words.size(); i += 2) {
-      Agent agent = known(words.get(i), Agent.values(), Agent::tradeName);
+      Agent agent = EntryReader.chosen(words.get(i), List.of(Agent.values()));
       String amount = words.get(i + 1);
       Estimate massKg =
           switch (agent) {
@@ -173,9 +174,5 @@ final class RecoveryRecord {
 
   private static Reagent reagent(String typed, List<Reagent> kinds) {
     return KnownName.find(typed, kinds, one -> List.of(one.tradeName(), one.formula()));
-  }
-
-  private static <E> E known(String typed, E[] all, Function<E, String> name) {
-    return KnownName.find(typed, List.of(all), one -> List.of(name.apply(one)));
   }
 }

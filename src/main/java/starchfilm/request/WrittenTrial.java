@@ -33,13 +33,13 @@ import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.notebook.FieldInput;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.Volumes;
 import starchfilm.files.saving.CastingFields;
+import starchfilm.numerics.units.Named;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -87,7 +87,7 @@ final class WrittenTrial {
               + ": no starch given; write one and its mass, such as 20 g potato");
     }
     JarOrigin.stated(in)
-        .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", FileWord.of(from))));
+        .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", Named.of(from))));
     amounts();
     WrittenKitchen.plates(in, "trial.plate").ifPresent(this::sized);
     weighed();
@@ -121,7 +121,8 @@ final class WrittenTrial {
     in.remark(
         """
         %s of paste is taken as what lies on each of the %d plates; if it lies on all of them \
-        together, divide it by their number."""
+        together, divide it by their number.\
+        """
             .formatted(in.word("trial.poured-mass"), trial.plates()));
   }
 

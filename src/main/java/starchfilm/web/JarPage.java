@@ -3,7 +3,6 @@ package starchfilm.web;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.JarFile;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.jar.assay.Assay;
@@ -11,6 +10,7 @@ import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
 import starchfilm.web.http.Fields;
@@ -101,7 +101,7 @@ record JarPage(PageContext desk) {
             Figures.grams(assay.massKg().value()),
             Figures.percent(content.glycerol().low()),
             Figures.percent(content.glycerol().high()),
-            FileWord.of(assay.origin()),
+            Named.of(assay.origin()),
             salt > 0 ? "&salted=" + Figures.percent(salt) : "");
   }
 }

@@ -15,12 +15,12 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.diffusion.IntegrationFailure;
+import starchfilm.numerics.units.Named;
 import starchfilm.planning.PotShare;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
@@ -110,7 +110,7 @@ record PlanPage(PageContext desk) {
     values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
     values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
     values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
-    values.put("origins", FileWord.all(GlycerolOrigin.values()));
+    values.put("origins", Named.all(GlycerolOrigin.values()));
     values.put(ORIGIN, moved.origin());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
@@ -175,7 +175,7 @@ record PlanPage(PageContext desk) {
         POT.in(fields).orElse(USUAL_POT_L),
         moved && fields.has(ORIGIN)
             ? fields.text(ORIGIN)
-            : FileWord.of(base.trial().recipe().glycerol().stock().origin()),
+            : Named.of(base.trial().recipe().glycerol().stock().origin()),
         fields.text(DEADLINE.key()).isEmpty() ? OptionalDouble.empty() : DEADLINE.in(fields));
   }
 

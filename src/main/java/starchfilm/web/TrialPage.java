@@ -15,11 +15,11 @@ import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.PhotoNote;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Picture;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.PhotoFrame;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialView;
@@ -89,7 +89,7 @@ record TrialPage(PageContext desk) {
     values.put("why", refused.why());
     values.put("doubt", refused.isDoubt());
     values.put("said", desk.said().in(request.query()));
-    values.put("faultKinds", FileWord.all(FaultKind.values()));
+    values.put("faultKinds", Named.all(FaultKind.values()));
     values.put("remarks", notebook.notices().stream().map(notice -> notice.sentence()).toList());
     int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {

@@ -17,6 +17,7 @@ import starchfilm.forecast.SameForAll;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.material.air.AirState;
+import starchfilm.numerics.units.Named;
 
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {
@@ -62,7 +63,7 @@ class AdvicePropertiesTest {
               List<String> named =
                   advice.diagnoses().stream()
                       .flatMap(diagnosis -> diagnosis.suspicions().stream())
-                      .map(suspicion -> suspicion.cause().tableName())
+                      .map(suspicion -> Named.of(suspicion.cause()))
                       .toList();
               assertThat(named).containsAll(next.against());
             });

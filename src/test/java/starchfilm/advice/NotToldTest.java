@@ -11,6 +11,7 @@ import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.SameForAll;
+import starchfilm.numerics.units.Named;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
 class NotToldTest {
@@ -42,7 +43,7 @@ class NotToldTest {
     TrialAdvice advice = advice(trial);
     String suspects =
         RuleBook.packed().rulesFor(FaultKind.SCORCHED, FaultPlace.ALL).stream()
-            .map(rule -> rule.cause().tableName())
+            .map(rule -> Named.of(rule.cause()))
             .distinct()
             .limit(5)
             .collect(Collectors.joining("; "));

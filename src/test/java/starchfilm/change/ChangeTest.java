@@ -29,6 +29,7 @@ import starchfilm.film.PasteBody;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.units.Named;
 
 /** The steps of every change: which way, how far, and where there is nothing left to change. */
 class ChangeTest {
@@ -298,8 +299,8 @@ class ChangeTest {
 
   @Test
   void theTableOfRulesNamesAChangeInLowerCase() {
-    assertThat(Change.POUR_THINNER.tableName()).isEqualTo("pour thinner");
-    assertThat(Change.A_PLATE_THAT_LETS_GO.tableName()).isEqualTo("a plate that lets go");
+    assertThat(Named.of(Change.POUR_THINNER)).isEqualTo("pour thinner");
+    assertThat(Named.of(Change.A_PLATE_THAT_LETS_GO)).isEqualTo("a plate that lets go");
   }
 
   @Test

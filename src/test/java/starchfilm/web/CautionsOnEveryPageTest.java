@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.caution.Caution;
 
 /** The pages ask where the glycerol comes from, and warn by the answer. */
@@ -31,7 +31,7 @@ class CautionsOnEveryPageTest {
   void jar(GlycerolOrigin origin) {
     warns(
         origin,
-        "/jar?amount=500&reading=density&density=1.20+g/ml&at=20&origin=" + FileWord.of(origin));
+        "/jar?amount=500&reading=density&density=1.20+g/ml&at=20&origin=" + Named.of(origin));
   }
 
   @ParameterizedTest
@@ -40,7 +40,7 @@ class CautionsOnEveryPageTest {
     String wishes =
         "?glycerol=250&purity=82&starch=potato&vinegar=5&plates=2&length=300&width=200"
             + "&material=glass&pot=2&scale=1&feel=flexible&air=20&rh=50&origin="
-            + FileWord.of(origin);
+            + Named.of(origin);
     warns(origin, "/plan/wishes" + wishes);
     warns(origin, "/plan/sheets" + wishes);
   }
@@ -49,7 +49,7 @@ class CautionsOnEveryPageTest {
   @EnumSource(GlycerolOrigin.class)
   void recipeThatIsMovedAndKept(GlycerolOrigin origin) throws IOException {
     String moved = "base=starter+first-film&was=starter+first-film&wet=3&plasticiser=30&origin=";
-    warns(origin, "/plan?" + moved + FileWord.of(origin));
+    warns(origin, "/plan?" + moved + Named.of(origin));
 
     site.post(
         "/plan/keep",
@@ -64,17 +64,16 @@ class CautionsOnEveryPageTest {
         "name",
         "moved",
         "origin",
-        FileWord.of(origin));
+        Named.of(origin));
     assertThat(Files.readString(site.folder().resolve("moved.json")))
-        .containsPattern("\"origin\" ?: ?\"" + FileWord.of(origin) + "\"");
+        .containsPattern("\"origin\" ?: ?\"" + Named.of(origin) + "\"");
     warns(origin, "/trial?file=moved.json");
   }
 
   @ParameterizedTest
   @EnumSource(GlycerolOrigin.class)
   void trialThatIsStarted(GlycerolOrigin origin) {
-    site.post(
-        "/trial/start", "starter", "soft-wrap", "name", "begun", "origin", FileWord.of(origin));
+    site.post("/trial/start", "starter", "soft-wrap", "name", "begun", "origin", Named.of(origin));
 
     warns(origin, "/trial?file=begun.json");
     warns(origin, "/compare/page?trial=begun.json");

@@ -11,6 +11,7 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Named;
 
 /** Reads {@code recipe.glycerol}. What is assumed where nothing is noted is judged, no source. */
 final class GlycerolReader {
@@ -72,7 +73,7 @@ final class GlycerolReader {
     for (String key : OF_THE_JAR) {
       boolean agrees =
           key.equals("origin")
-              && section.oneOf(key).equals(jar.map(one -> FileWord.of(one.stock().origin())));
+              && section.oneOf(key).equals(jar.map(one -> Named.of(one.stock().origin())));
       if (section.has(key) && !agrees) {
         section.fault(
             key,

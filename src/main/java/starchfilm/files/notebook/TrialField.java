@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.findings.Allowed;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Named;
 
 /**
  * A field of a trial file, declared once: reader, form, schema and list of keys follow from it. A
@@ -86,7 +87,7 @@ public record TrialField(
 
     /** The word for the kind, in sentences and in the table. */
     String words() {
-      return FileWord.of(this);
+      return Named.of(this);
     }
   }
 

@@ -17,6 +17,7 @@ import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.units.Named;
 
 /** Reads the table of {@link TrialField}s. */
 record TrialFieldTable(List<List<String>> rows) {
@@ -90,12 +91,12 @@ record TrialFieldTable(List<List<String>> rows) {
                   Stream.of(StarchKind.values()).map(StarchKind::tradeName),
                   Stream.of(TrialField.UNKNOWN))
               .toList();
-      case "plate materials" -> FileWord.all(PlateMaterial.values());
+      case "plate materials" -> Named.all(PlateMaterial.values());
       case "plate shapes" -> List.of("rectangle", "oval");
-      case "origins" -> FileWord.all(GlycerolOrigin.values());
-      case "open faces" -> FileWord.all(FaceChange.OpenFaces.values());
-      case "faults" -> FileWord.all(FaultKind.values());
-      case "places" -> FileWord.all(FaultPlace.values());
+      case "origins" -> Named.all(GlycerolOrigin.values());
+      case "open faces" -> Named.all(FaceChange.OpenFaces.values());
+      case "faults" -> Named.all(FaultKind.values());
+      case "places" -> Named.all(FaultPlace.values());
       default -> throw new IllegalStateException("no choice of " + name);
     };
   }

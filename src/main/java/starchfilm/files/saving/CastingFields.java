@@ -19,7 +19,6 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
@@ -27,6 +26,7 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Named;
 
 /** The fields of a trial file that say what is cast. */
 public final class CastingFields {
@@ -82,7 +82,7 @@ public final class CastingFields {
   static ObjectValue withContent(ObjectValue jar, GlycerolStock stock) {
     return jar.with("purity_pct", percent(stock.glycerolFraction()))
         .with("salt_pct", percent(stock.saltFraction()))
-        .with("origin", FileWord.of(stock.origin()));
+        .with("origin", Named.of(stock.origin()));
   }
 
   /**

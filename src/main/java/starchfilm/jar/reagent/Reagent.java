@@ -8,7 +8,7 @@ import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.figures.TradeNamed;
+import starchfilm.numerics.units.Named;
 
 /**
  * The acids, the mild base and the lyes that people bring a pH down or up with; what a home has
@@ -20,7 +20,7 @@ import starchfilm.numerics.figures.TradeNamed;
  * work is done. Usual purity of lye pellets, which hold water and carbonate: common practice, no
  * source.
  */
-public enum Reagent implements TradeNamed {
+public enum Reagent implements Named {
   /** Acetic acid, as in vinegar. */
   ACETIC_ACID("vinegar", MolarMass.ACETIC_ACID, 0, List.of(AceticAcid.PKA), 0.0014),
   /** Citric acid. */
@@ -156,10 +156,5 @@ public enum Reagent implements TradeNamed {
       weighted += (i + 1) * term;
     }
     return (isAcid() ? 0 : 1) - weighted / sum;
-  }
-
-  @Override
-  public String toString() {
-    return tradeName();
   }
 }

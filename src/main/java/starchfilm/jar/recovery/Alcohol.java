@@ -1,14 +1,14 @@
 package starchfilm.jar.recovery;
 
 import starchfilm.material.ingredient.MolarMass;
-import starchfilm.numerics.figures.TradeNamed;
+import starchfilm.numerics.units.Named;
 
 /**
  * The alcohol that takes the fatty acids over.
  *
  * <p>Densities at 20 C: CRC Handbook of Chemistry and Physics (recalled).
  */
-public enum Alcohol implements TradeNamed {
+public enum Alcohol implements Named {
   /** Methanol: poisonous, flammable. */
   METHANOL(MolarMass.METHANOL, 791),
   /** Ethanol: flammable. */
@@ -38,10 +38,5 @@ public enum Alcohol implements TradeNamed {
    */
   public double kgPerM3() {
     return kgPerM3;
-  }
-
-  @Override
-  public String toString() {
-    return tradeName();
   }
 }

@@ -4,7 +4,7 @@ import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
-import starchfilm.numerics.figures.TradeNamed;
+import starchfilm.numerics.units.Named;
 
 /**
  * Something put into the glycerol after it was neutralised.
@@ -29,7 +29,7 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
   }
 
   /** Something that people add. */
-  public enum Agent implements TradeNamed {
+  public enum Agent implements Named {
     /** Methanol to thin it for filtering. */
     METHANOL(0, 1, false),
     /** Ethanol to thin it for filtering. */
@@ -65,11 +65,6 @@ public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
 
     boolean isAlcohol() {
       return this == METHANOL || this == ETHANOL;
-    }
-
-    @Override
-    public String toString() {
-      return tradeName();
     }
   }
 

@@ -3,7 +3,7 @@ package starchfilm.jar.recovery;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.numerics.figures.TradeNamed;
+import starchfilm.numerics.units.Named;
 
 /**
  * Oils and fats with their saponification value and density.
@@ -16,7 +16,7 @@ import starchfilm.numerics.figures.TradeNamed;
  * 33-1981 (olive); CXS 211-1999 (lard, tallow); recalled, but for sunflower, read as amended in
  * 2022. The row of mixed used oil is judged.
  */
-public enum OilKind implements TradeNamed {
+public enum OilKind implements Named {
   /** Rapeseed of low erucic acid, canola. */
   RAPESEED(182, 193, 914, 920),
   /** Sunflower. */
@@ -89,10 +89,5 @@ public enum OilKind implements TradeNamed {
    */
   public ValidRange densityKgPerM3() {
     return densityKgPerM3;
-  }
-
-  @Override
-  public String toString() {
-    return tradeName();
   }
 }

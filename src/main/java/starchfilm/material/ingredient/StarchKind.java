@@ -7,6 +7,7 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.units.Named;
 
 /**
  * The starch powders the program knows, with what a handbook says of each.
@@ -18,10 +19,9 @@ import starchfilm.numerics.evidence.ValidRange;
  * <p>Source of all figures: {@link #SOURCE} (recalled), but for the gelatinisation range of rice,
  * which was read (eleven cultivars: onset 56 to 71, peak 61 to 75, end 69 to 82 C).
  */
-public enum StarchKind {
+public enum StarchKind implements Named {
   /** Normal (dent) corn. */
   CORN(
-      "corn",
       share(25, 28),
       share(10, 13),
       new Gelatinisation(64, 69, 75),
@@ -31,7 +31,6 @@ public enum StarchKind {
       CookGuide.openPan(90, 95, 15, 20, "Stir all the time: it scorches on the bottom.")),
   /** Waxy corn, nearly all amylopectin. */
   WAXY_CORN(
-      "waxy corn",
       share(0, 2),
       share(11, 13),
       new Gelatinisation(64, 70, 77),
@@ -42,7 +41,6 @@ public enum StarchKind {
           90, 90, 10, 15, "Turns stringy and clear; longer cooking only thins the paste.")),
   /** High-amylose corn; an open pan does not gelatinise it. */
   HIGH_AMYLOSE_CORN(
-      "high-amylose corn",
       share(50, 70),
       share(11, 14),
       new Gelatinisation(68, 95, 117.5),
@@ -56,7 +54,6 @@ public enum StarchKind {
           "An open pan does not gelatinise it; it needs 120 to 140 °C under pressure.")),
   /** Potato. */
   POTATO(
-      "potato",
       share(20, 23),
       share(15, 20),
       new Gelatinisation(59, 63, 68),
@@ -67,7 +64,6 @@ public enum StarchKind {
           80, 90, 10, 10, "Thickens at once and strongly; stir gently, hard stirring thins it.")),
   /** Tapioca (cassava, manioc). */
   TAPIOCA(
-      "tapioca",
       share(16, 19),
       share(11, 14),
       new Gelatinisation(62, 68, 74),
@@ -77,7 +73,6 @@ public enum StarchKind {
       CookGuide.openPan(85, 90, 10, 15, "Turns clear and stringy when it is done.")),
   /** Wheat. */
   WHEAT(
-      "wheat",
       share(25, 28),
       share(11, 13),
       new Gelatinisation(54, 61, 66),
@@ -87,7 +82,6 @@ public enum StarchKind {
       CookGuide.openPan(90, 95, 15, 20, "Stays cloudy when it is done.")),
   /** Rice; cultivars differ widely. */
   RICE(
-      "rice",
       share(15, 25),
       share(11, 13),
       new Gelatinisation(63.5, 68, 75.5),
@@ -104,7 +98,6 @@ public enum StarchKind {
               + " Technology, 3rd ed.; Waterschoot et al. 2015, Starch/Staerke 67:14",
           Check.RECALLED);
 
-  private final String tradeName;
   private final Estimate amylose;
   private final Estimate powderMoisture;
   private final Gelatinisation gelatinisation;
@@ -114,7 +107,6 @@ public enum StarchKind {
   private final CookGuide cookGuide;
 
   StarchKind(
-      String tradeName,
       Estimate amylose,
       Estimate powderMoisture,
       Gelatinisation gelatinisation,
@@ -122,7 +114,6 @@ public enum StarchKind {
       Estimate bulkDensity,
       OptionalDouble criticalConcentration,
       CookGuide cookGuide) {
-    this.tradeName = tradeName;
     this.amylose = amylose;
     this.powderMoisture = powderMoisture;
     this.gelatinisation = gelatinisation;
@@ -130,15 +121,6 @@ public enum StarchKind {
     this.bulkDensity = bulkDensity;
     this.criticalConcentration = criticalConcentration;
     this.cookGuide = cookGuide;
-  }
-
-  /**
-   * The name people write on the bag, as trial files spell it.
-   *
-   * @return lower case, such as "waxy corn"
-   */
-  public String tradeName() {
-    return tradeName;
   }
 
   /**
@@ -227,8 +209,13 @@ public enum StarchKind {
   }
 
   @Override
+  public String tradeName() {
+    return this == HIGH_AMYLOSE_CORN ? "high-amylose corn" : Named.super.tradeName();
+  }
+
+  @Override
   public String toString() {
-    return tradeName;
+    return tradeName();
   }
 
   /** Mass fractions between which the figures of a kind lie. */

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
@@ -19,6 +18,7 @@ import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
@@ -123,7 +123,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
     for (FilmLearnt film : learnt.films()) {
       table
           .row("strips", film.starch())
-          .put("property", FileWord.of(film.property()))
+          .put("property", Named.of(film.property()))
           .put("strips", film.strips())
           .put("textbook_times", Band.exp(film.logFactor()));
     }
@@ -133,7 +133,7 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   private static void factor(AnswerRow row, ParameterLearnt one) {
     UncertainParameter factor = one.factor();
     Estimate deviation = new Estimate(one.deviation(), one.sd());
-    row.put("factor", FileWord.of(factor));
+    row.put("factor", Named.of(factor));
     if (factor.isLogNormal()) {
       row.put("textbook_times", Band.exp(deviation));
     } else {

@@ -6,7 +6,6 @@ import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
@@ -14,6 +13,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.ReaderUnit;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
@@ -142,7 +142,7 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
     AnswerRow row =
         table
             .row("jar", "")
-            .put("origin", FileWord.of(assay.origin()))
+            .put("origin", Named.of(assay.origin()))
             .put("mass_g", assay.massKg().value())
             .put("withheld", assay.withheld().orElse(""));
     rows().forEach(part -> row.put(part.key(), part.si()));

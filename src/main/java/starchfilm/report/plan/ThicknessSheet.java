@@ -8,10 +8,10 @@ import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.forecast.Oddity;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Named;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.PourThickness.DateReach;
 import starchfilm.planning.ThicknessAnswer;
@@ -61,7 +61,7 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
       table
           .row("pour", "")
           .put("sure_pct", pour.sure())
-          .put("reach", FileWord.of(pour.reach()))
+          .put("reach", Named.of(pour.reach()))
           .put("wet_thickness_mm", pour.wetThicknessM())
           .put("pour_g", pour.pourKg())
           .put("dry_thickness_um", pour.dryThicknessM());
@@ -142,8 +142,8 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
         answer.request().rimM() > 0
             ? "The rim stands %s above the plate; keep the thick spot below it."
                 .formatted(MILLIMETRE.figure(answer.request().rimM()))
-            : ("Without a rim, paste runs off the plate above about %s at the latest (height of a pool"
-                    + " of hot water at a sharp edge).")
+            : ("Without a rim, paste runs off the plate above about %s at the latest (height of a"
+                    + " pool of hot water at a sharp edge).")
                 .formatted(MILLIMETRE.figure(answer.levelling().standsUpToM())));
   }
 }
