@@ -11,8 +11,8 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialSchema;
 import starchfilm.learning.Workshops;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.data.CheckedFiles;
-import starchfilm.report.words.Plural;
 
 /** Says everything that is wrong with trial files. */
 record CheckCommand(Asked asked) implements Callable<Integer> {

@@ -8,11 +8,11 @@ import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.words.Plural;
 
 /** Makes the comparison page. */
 record CompareCommand(Asked asked) implements Callable<Integer> {

@@ -67,7 +67,8 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
             field -> {
               throw CommandFailure.wrongInput(
                   field.name()
-                      + ": given without anything to note; add what to note, such as --weighed 655g");
+                      + ": given without anything to note; add what to note, such as --weighed"
+                      + " 655g");
             });
     NoteQuestions questions = new NoteQuestions(asked, subject);
     List<Note> answers = questions.ask();
@@ -99,7 +100,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
   /** Notes them; copies of pictures are kept only with their note. */
   private void keep(Path trial, NoteRequest request, Optional<NoteQuestions> questions)
       throws NotWrittenException {
-    NewPhoto.Named named =
+    NewPhoto.NamedPhotos named =
         new NewPhoto(trial, request.pouredAt(), request.keepsPlace()).named(request.notes());
     Note.Several several = new Note.Several(named.notes());
     boolean isNoted = false;
@@ -136,7 +137,8 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
     return CommandFailure.wrongInput(
         """
         %s: %s; nothing was noted. Was it the same plate? Then add --same-plate. Another plate: \
-        --same-plate=false keeps the weighing and leaves it out of the forecast"""
+        --same-plate=false keeps the weighing and leaves it out of the forecast\
+        """
             .formatted(file(), e.told()));
   }
 

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlateLabel;
-import starchfilm.report.words.Plural;
 
 /** Makes weigh-out sheets and labels of trials. */
 record SheetCommand(Asked asked) implements Callable<Integer> {

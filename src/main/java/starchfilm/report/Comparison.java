@@ -102,7 +102,7 @@ public record Comparison(
   }
 
   /** The publications its figures rest on, each once, in the order they are first used. */
-  List<Source> sources() {
+  public List<Source> sources() {
     Stream<Source> ofForecasts =
         trials().stream()
             .flatMap(

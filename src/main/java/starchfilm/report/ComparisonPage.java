@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.numerics.evidence.Source;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.Scatter;
@@ -34,9 +33,7 @@ record ComparisonPage(
     String against,
     List<Seen> photographed,
     List<TrialView> trials,
-    int count,
     int earlier,
-    List<Source> sources,
     Cautions.OfPage safety) {
   /** More trials than this do not fit one figure. */
   private static final int DRAWN_UP_TO = 12;
@@ -88,9 +85,7 @@ record ComparisonPage(
                 .mapToObj(i -> TrialView.of(i, comparison, tallestPourM))
                 .toList()
             : List.of(),
-        trials.size(),
         earlier,
-        comparison.sources(),
         Cautions.of(trials));
   }
 

@@ -10,8 +10,8 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
 

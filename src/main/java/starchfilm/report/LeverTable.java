@@ -120,7 +120,8 @@ record LeverTable(TrialAnalysis trial) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
     for (FilmProperty property : shown) {
       for (NoEffectReason why : lever.on(property).unmoved().stream().toList()) {
-        kept.computeIfAbsent(why.words(), none -> new ArrayList<>()).add(property.tradeName());
+        kept.computeIfAbsent(PlainWords.word(why), none -> new ArrayList<>())
+            .add(property.tradeName());
       }
     }
     return kept.entrySet().stream()

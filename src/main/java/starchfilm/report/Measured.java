@@ -12,7 +12,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.ReaderUnit;
-import starchfilm.report.words.Plural;
+import starchfilm.numerics.units.Plural;
 
 /**
  * One property of the dry film as it was measured.

@@ -12,6 +12,7 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.ReaderUnit;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Named;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.Anchor;
@@ -46,6 +47,7 @@ public final class PageRenderer {
           LeverTable.class,
           Measured.class,
           MilestoneTable.class,
+          Named.class,
           OddityWords.class,
           PlainWords.class,
           PotLine.class,

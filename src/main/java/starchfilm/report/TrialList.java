@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 
 /**

@@ -12,7 +12,6 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
-import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.PotEntry;
 import starchfilm.files.saving.TrialFileText;
@@ -53,7 +52,7 @@ record NoteDesk(PageContext desk) {
     try {
       List<Note> notes =
           form.text("kind").equals("weighed-out")
-              ? weighedOut(form, potLines(file))
+              ? weighedOut(form, lines(file, PotEntry::of))
               : NoteRequest.read(
                       new FormEntries(form),
                       new NoteRequest.Subject(
@@ -110,19 +109,16 @@ record NoteDesk(PageContext desk) {
     return notes;
   }
 
-  /** What goes into the pot by a file; nothing where it cannot be read. */
-  static List<PotEntry> potLines(Path file) {
-    try {
-      return PotEntry.of(TrialFileText.of(file).text());
-    } catch (NotWrittenException e) {
-      return List.of();
-    }
+  /** Reads the text of a file. */
+  interface TextReading<T> {
+    /** What stands in it. */
+    List<T> of(String text) throws NotWrittenException;
   }
 
-  /** What is noted in a file; nothing where it cannot be read. */
-  static List<NotedLine> lines(Path file) {
+  /** What stands in a file; nothing where it cannot be read. */
+  static <T> List<T> lines(Path file, TextReading<T> reading) {
     try {
-      return NotedLine.of(TrialFileText.of(file).text());
+      return reading.of(TrialFileText.of(file).text());
     } catch (NotWrittenException e) {
       return List.of();
     }

@@ -31,6 +31,7 @@ import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.SignedIn;
 import starchfilm.web.http.Visitor;
+import starchfilm.web.work.LastMade;
 import starchfilm.web.work.Workbench;
 
 /**
@@ -116,16 +117,11 @@ record PageContext(
     return Response.page(status, html(template, here, values));
   }
 
-  /** What somebody asks for; it may be refused. */
-  interface Asking {
-    /** What comes of it. */
-    Response answer() throws NotWrittenException;
-  }
-
   /** What a form asks for, or where that is refused its page again with why. */
-  Response orAgain(Asking form, Function<List<String>, Response> again) {
+  Response orAgain(
+      LastMade.Making<Response, NotWrittenException> form, Function<List<String>, Response> again) {
     try {
-      return form.answer();
+      return form.make();
     } catch (RefusedRequestException | NotWrittenException e) {
       return again.apply(why(e));
     }

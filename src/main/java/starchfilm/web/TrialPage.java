@@ -18,15 +18,17 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.Picture;
+import starchfilm.files.saving.PotEntry;
 import starchfilm.numerics.units.Named;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.PhotoFrame;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialView;
 import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.today.TrialNow;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
 import starchfilm.request.NewTrial;
@@ -105,11 +107,11 @@ record TrialPage(PageContext desk) {
     values.put("first", first);
     values.put("others", NOTES.stream().filter(kind -> !kind.equals(first)).toList());
     values.put("changes", NewTrial.changes());
-    values.put("lines", NoteDesk.lines(file));
+    values.put("lines", NoteDesk.lines(file, NotedLine::of));
     values.put("photos", photos(trial));
     values.put("room", RoomWords.place(trial.casting().place()));
     values.put("wanted", TrialNow.wanted(trial));
-    values.put("potLines", NoteDesk.potLines(file));
+    values.put("potLines", NoteDesk.lines(file, PotEntry::of));
     values.put(
         "learnt",
         new LearntSheet(desk.workshops().of(trial).learnt())

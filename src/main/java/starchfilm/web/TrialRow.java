@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.figures.Figures;
-import starchfilm.report.words.Plural;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 

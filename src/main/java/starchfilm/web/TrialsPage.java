@@ -17,7 +17,7 @@ import starchfilm.files.saving.ExampleFolder;
 import starchfilm.files.saving.NewTrialFile;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.units.Named;
-import starchfilm.report.words.Plural;
+import starchfilm.numerics.units.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialTable;
 import starchfilm.web.http.Fields;

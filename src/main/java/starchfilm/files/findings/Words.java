@@ -5,6 +5,7 @@ import static starchfilm.numerics.units.Units.MINUTE_S;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Plural;
 
 /** Numbers as they are put into a sentence about a trial file. */
 public final class Words {
@@ -28,18 +29,13 @@ public final class Words {
    */
   public static String span(double seconds) {
     if (seconds < MINUTE_S) {
-      return counted(seconds, "second");
+      return Plural.of(Math.round(seconds), "second");
     }
     double hours = seconds / HOUR_S;
     if (hours < 1) {
-      return counted(seconds / MINUTE_S, "minute");
+      return Plural.of(Math.round(seconds / MINUTE_S), "minute");
     }
     return hours < 100 ? number(hours) + " h" : number(hours / 24) + " days";
-  }
-
-  private static String counted(double count, String one) {
-    long whole = Math.round(count);
-    return whole + " " + one + (whole == 1 ? "" : "s");
   }
 
   /**

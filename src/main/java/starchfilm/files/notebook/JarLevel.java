@@ -13,6 +13,7 @@ import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Plural;
 
 /**
  * The content left in a kept jar after the trials beside it that took from it.
@@ -96,14 +97,18 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
     String took =
         taken.isEmpty()
             ? "no trial took from it."
-            : "%s took %s.".formatted(trials(taken), Words.grams(massKg(taken).value()));
+            : "%s took %s."
+                .formatted(Plural.of(taken.size(), "trial"), Words.grams(massKg(taken).value()));
     String would =
         planned.isEmpty()
             ? ""
             : " %s not poured yet would take %s."
-                .formatted(trials(planned), Words.grams(massKg(planned).value()));
+                .formatted(
+                    Plural.of(planned.size(), "trial"), Words.grams(massKg(planned).value()));
     String not =
-        earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.";
+        earlier.isEmpty()
+            ? ""
+            : " " + Plural.of(earlier.size(), "trial") + " poured before that not counted.";
     return "Jar %s: %s left. It held %s%s; "
             .formatted(jar.name(), left(), grams(bandKg(jar.massKg())), on)
         + (took + would + not);
@@ -160,9 +165,5 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
     String low = Words.number(kg.low() * G_PER_KG);
     String high = Words.number(kg.high() * G_PER_KG);
     return low.equals(high) ? middle + " g" : middle + " g (" + low + " to " + high + " g)";
-  }
-
-  private static String trials(List<Trial> trials) {
-    return trials.size() + (trials.size() == 1 ? " trial" : " trials");
   }
 }

@@ -7,6 +7,7 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.roomlog.LogTable.LogRow;
+import starchfilm.numerics.units.Plural;
 
 /**
  * The readings of a room log, what a logger writes above them taken off.
@@ -59,8 +60,7 @@ record LogBody(LogColumns columns, List<LogRow> rows) {
   private static void tell(List<LogRow> rows, int above, Findings log) {
     if (above > 0) {
       log.notice(
-          Place.of(rows.get(0).line()),
-          (above == 1 ? "1 line" : above + " lines") + " above the readings skipped");
+          Place.of(rows.get(0).line()), Plural.of(above, "line") + " above the readings skipped");
     }
   }
 }

@@ -20,6 +20,7 @@ import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.roomlog.LogTable.LogRow;
+import starchfilm.numerics.units.Plural;
 
 /**
  * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.
@@ -105,9 +106,7 @@ public record RoomLogReader(Findings log) {
     tell(broken, body.rows());
     int withoutReading = body.rows().size() - broken.size() - readings.size();
     if (withoutReading > 0) {
-      log.notice(
-          "left out, because they hold no reading: "
-              + (withoutReading == 1 ? "1 row" : withoutReading + " rows"));
+      log.notice("left out, because they hold no reading: " + Plural.of(withoutReading, "row"));
     }
     if (readings.isEmpty() && log.faults().isEmpty()) {
       throw new UnreadableFileException(

@@ -75,8 +75,8 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
    * @param notes the notes
    * @param copies the copies that were written, to be deleted where the notes are refused
    */
-  public record Named(List<Note> notes, List<Path> copies) {
-    public Named {
+  public record NamedPhotos(List<Note> notes, List<Path> copies) {
+    public NamedPhotos {
       notes = List.copyOf(notes);
       copies = List.copyOf(copies);
     }
@@ -94,7 +94,7 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
    * @return the notes; a picture that cannot be noted stands in them as it was named
    * @throws NotWrittenException where a copy cannot be written; then there is none
    */
-  public Named named(List<Note> notes) throws NotWrittenException {
+  public NamedPhotos named(List<Note> notes) throws NotWrittenException {
     List<Note> seen = new ArrayList<>();
     List<Path> copies = new ArrayList<>();
     try {
@@ -108,7 +108,7 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
       SafeFile.delete(copies);
       throw e;
     }
-    return new Named(seen, copies);
+    return new NamedPhotos(seen, copies);
   }
 
   /** One that cannot be noted stays as it is, which is stated when it is noted. */

@@ -12,12 +12,12 @@ import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.Plural;
 
 /**
  * The lessons of a notebook in three sentences and one picture.

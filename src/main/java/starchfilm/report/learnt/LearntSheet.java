@@ -19,11 +19,11 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.units.Named;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.Plural;
 
 /**
  * The lessons of a notebook, figure by figure.

@@ -14,12 +14,12 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.Pieces;
 import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Supplies;
 import starchfilm.report.TrialRows;
 import starchfilm.report.data.AnswerTable;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 
 /** What a number of pieces takes, in sentences. */
@@ -131,8 +131,8 @@ final class PiecesText {
     Band range = Band.of(oil);
     lines.add(
         ("That much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
-                + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
-                + " oil.")
+             + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
+             + " oil.")
             .formatted(
                 Figures.of(range.middle() * G_PER_KG, 2),
                 Figures.of(range.low() * G_PER_KG, 2),

@@ -3,8 +3,8 @@ package starchfilm.report.plan;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 
 import java.util.List;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.Potful;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.PotLine;
 
 /**

@@ -23,6 +23,7 @@ import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Kitchen.EqualPlates;
 import starchfilm.planning.Levelling;
@@ -33,7 +34,6 @@ import starchfilm.report.FilmFigure;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 

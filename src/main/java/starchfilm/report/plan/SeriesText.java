@@ -12,6 +12,7 @@ import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.Series;
 import starchfilm.planning.TrendPower;
 import starchfilm.planning.Varied;
@@ -19,7 +20,6 @@ import starchfilm.report.TrialRows;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.request.PlanQuestion;
 

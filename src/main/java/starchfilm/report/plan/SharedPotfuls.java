@@ -5,9 +5,9 @@ import static starchfilm.numerics.figures.ReaderUnit.LITRE;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.trial.Trial;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.PotShare;
 import starchfilm.planning.Potful;
-import starchfilm.report.words.Plural;
 
 /**
  * The potfuls of trials that are cooked several times over.

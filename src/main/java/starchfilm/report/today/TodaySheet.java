@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.Awaited;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Today;
 

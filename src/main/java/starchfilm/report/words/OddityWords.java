@@ -14,6 +14,7 @@ import starchfilm.forecast.Oddity;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Plural;
 
 /** The oddities of a recipe, each a sentence with the way out. */
 public final class OddityWords {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.planning.BindingLimit;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Goal;

@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.Objects;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import starchfilm.web.work.LastMade;
 
 /**
  * What marks a form as ours: every form of a page carries both fields, hidden.
@@ -27,18 +28,12 @@ public final class CsrfFields {
 
   CsrfFields() {}
 
-  /** Makes an answer, unless the sender breaks off. */
-  @FunctionalInterface
-  interface Answering {
-    /** The answer. */
-    Response response() throws IOException;
-  }
-
   /** Answers a visitor; the pages made meanwhile carry its token. */
-  Response serving(Visitor visitor, Answering answer) throws IOException {
+  Response serving(Visitor visitor, LastMade.Making<Response, IOException> answer)
+      throws IOException {
     this.visitor.set(visitor);
     try {
-      return answer.response();
+      return answer.make();
     } finally {
       this.visitor.remove();
     }

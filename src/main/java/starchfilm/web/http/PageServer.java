@@ -131,14 +131,10 @@ public final class PageServer implements AutoCloseable {
    * requests that are sent a byte at a time. A value given on the command line stays.
    */
   private static void tellTheLibrary() {
-    setUnlessGiven("sun.net.httpserver.nodelay", "true");
-    setUnlessGiven("sun.net.httpserver.maxReqTime", String.valueOf(LONGEST_REQUEST_S));
-    setUnlessGiven("sun.net.httpserver.maxRspTime", String.valueOf(LONGEST_REQUEST_S));
-  }
-
-  private static void setUnlessGiven(String name, String value) {
-    if (System.getProperty(name) == null) {
-      System.setProperty(name, value);
-    }
+    System.getProperties().putIfAbsent("sun.net.httpserver.nodelay", "true");
+    System.getProperties()
+        .putIfAbsent("sun.net.httpserver.maxReqTime", String.valueOf(LONGEST_REQUEST_S));
+    System.getProperties()
+        .putIfAbsent("sun.net.httpserver.maxRspTime", String.valueOf(LONGEST_REQUEST_S));
   }
 }

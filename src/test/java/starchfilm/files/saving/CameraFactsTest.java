@@ -159,7 +159,7 @@ class CameraFactsTest {
             new Note.Added(NoteKind.PHOTO, said("missing.jpg")));
     Optional<LocalDateTime> poured = Optional.of(LocalDateTime.of(2026, 4, 19, 10, 0));
 
-    NewPhoto.Named named = new NewPhoto(file, poured, false).named(notes);
+    NewPhoto.NamedPhotos named = new NewPhoto(file, poured, false).named(notes);
 
     assertThat(named.notes())
         .containsExactly(

@@ -15,6 +15,7 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
+import starchfilm.change.NoEffectReason;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.files.json.PackedText;
@@ -46,7 +47,8 @@ class PlainWordsTest {
           RiskLevel.class,
           Caution.class,
           OutcomeDifference.Agreement.class,
-          Limit.class);
+          Limit.class,
+          NoEffectReason.class);
 
   @Test
   void everyConstantHasWordsBelowEachHeadingOfItsKind() {

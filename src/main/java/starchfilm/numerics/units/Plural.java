@@ -1,4 +1,4 @@
-package starchfilm.report.words;
+package starchfilm.numerics.units;
 
 /** Counts in a sentence. */
 public final class Plural {
