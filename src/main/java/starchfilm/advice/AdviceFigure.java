@@ -110,7 +110,7 @@ enum AdviceFigure {
   GRIP(scene -> material(scene).grip(), FigureWords::manner),
   /** Film may come off before it is dry (judged). */
   SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Figures::brief),
-  FACES(scene -> FigureWords.faces(scene.setup())),
+  FACES(scene -> FaceChange.words(scene.setup().faces(), "no")),
 
   // The room and the air of use.
   AIR_TEMPERATURE(scene -> scene.meanAir().temperatureK(), CELSIUS::brief),

@@ -50,23 +50,6 @@ final class FigureWords {
     return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
   }
 
-  static String faces(Casting setup) {
-    if (setup.faces().isEmpty()) {
-      return "no";
-    }
-    return setup.faces().stream()
-        .map(
-            change ->
-                switch (change.open()) {
-                      case UPPER -> "back on its plate";
-                      case TURNED -> "turned over";
-                      case BOTH -> "on a rack";
-                    }
-                    + " after "
-                    + Spans.of(change.timeS()))
-        .collect(Collectors.joining(", "));
-  }
-
   static String air(AirState air) {
     return "%s and %s %% (%s)"
         .formatted(

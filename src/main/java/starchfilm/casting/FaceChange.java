@@ -1,5 +1,8 @@
 package starchfilm.casting;
 
+import java.util.List;
+import starchfilm.numerics.figures.Spans;
+
 /**
  * From a moment on, other faces of the film are open to the air.
  *
@@ -15,6 +18,14 @@ public record FaceChange(double timeS, OpenFaces open) {
     TURNED,
     /** On a rack, a mesh or a line: both, and the bench no longer warms it. */
     BOTH;
+
+    private String words() {
+      return switch (this) {
+        case UPPER -> "back on its plate";
+        case TURNED -> "turned over";
+        case BOTH -> "on a rack";
+      };
+    }
 
     /**
      * Whether the face that was poured uppermost is open.
@@ -42,5 +53,19 @@ public record FaceChange(double timeS, OpenFaces open) {
     public boolean onPlate() {
       return this != BOTH;
     }
+  }
+
+  /**
+   * What was done to a film while it dried.
+   *
+   * @param changes in order of time
+   * @param none what stands for none
+   * @return such as {@code turned over after 2.0 days}
+   */
+  public static String words(List<FaceChange> changes, String none) {
+    return changes.stream()
+        .map(change -> change.open().words() + " after " + Spans.of(change.timeS()))
+        .reduce((first, then) -> first + ", " + then)
+        .orElse(none);
   }
 }

@@ -26,7 +26,7 @@ public enum Change {
   /** Less glycerol to the same starch. */
   LESS_GLYCEROL(Thing.GLYCEROL, Setting.GLYCEROL, Ladders::lessGlycerol),
   /** Glycerol without salt; how much that leaves, only the recipe tells. */
-  CLEANER_GLYCEROL(Thing.GLYCEROL, Setting.SALT, Ladders::none),
+  CLEANER_GLYCEROL(Thing.GLYCEROL, Setting.SALT, (casting, from) -> DoubleStream.empty()),
   /** More water to the same starch. */
   MORE_WATER(Thing.WATER, Setting.CONCENTRATION, Ladders::moreWater),
   /** Less water to the same starch. */
@@ -46,7 +46,7 @@ public enum Change {
   /** Warmer air. */
   WARMER_ROOM(Thing.AIR, Setting.AIR_TEMPERATURE, Ladders::warmer),
   /** Another room of the notebook; only the notebook knows which there are. */
-  ANOTHER_ROOM(Thing.AIR, Other::none),
+  ANOTHER_ROOM(Thing.AIR),
   /** A hotter cook. */
   COOK_HOTTER(Thing.COOK, Setting.COOK_TEMPERATURE, Ladders::hotterCook),
   /** A longer cook. */
@@ -56,11 +56,11 @@ public enum Change {
   /** A shorter cook. */
   COOK_SHORTER(Thing.COOK, Setting.COOK_TIME, Ladders::shorterCook),
   /** Peeling or looking later; the casting stays as it is. */
-  WAIT_LONGER(Thing.TIME, Other::none),
+  WAIT_LONGER(Thing.TIME),
   /** No rack before it is firm. */
   KEEP_IT_ON_THE_PLATE(Thing.PLATE, Other::onThePlate),
   /** A rack, for a plate under way; when it can be moved there, only its forecast knows. */
-  ONTO_A_RACK(Thing.PLATE, Other::none),
+  ONTO_A_RACK(Thing.PLATE),
   /** A plate that film comes off. */
   A_PLATE_THAT_LETS_GO(Thing.PLATE, Other::slipperyPlate),
   /** A plate that film stays on. */
@@ -109,6 +109,10 @@ public enum Change {
                     .mapToObj(to -> setting.set(casting, to))
                     .toList()
                 : List.of();
+  }
+
+  Change(Thing thing) {
+    this(thing, casting -> List.of());
   }
 
   Change(Thing thing, Function<Casting, List<Casting>> castings) {

@@ -27,10 +27,6 @@ final class Ladders {
 
   private Ladders() {}
 
-  static DoubleStream none(Casting casting, double from) {
-    return DoubleStream.empty();
-  }
-
   static DoubleStream thinner(Casting casting, double from) {
     return pours(from, 0.85, 0.7, 0.55, 0.4)
         .filter(to -> to >= Limits.THINNEST_WET_M)

@@ -16,10 +16,6 @@ final class Other {
 
   private Other() {}
 
-  static List<Casting> none(Casting casting) {
-    return List.of();
-  }
-
   static List<Casting> clearerStarch(Casting casting) {
     Map<StarchKind, Double> now = casting.composition().starchShares();
     double clear =

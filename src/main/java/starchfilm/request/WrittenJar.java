@@ -3,9 +3,7 @@ package starchfilm.request;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.notebook.JarLevel;
@@ -41,13 +39,8 @@ final class WrittenJar {
       throw new MistypedException(typed, "the name of a jar", "write the name it was kept under");
     }
     if (!Files.isRegularFile(file)) {
-      List<Path> there = KeptJar.in(folder);
       throw new MistypedException(
-          typed,
-          there.isEmpty()
-              ? "a jar kept in this folder, which has none"
-              : there.stream().map(KeptJar::name).collect(Collectors.joining(", ")),
-          "keep it with assay --keep, or write folder/name");
+          typed, KeptJar.allowed(folder), "keep it with assay --keep, or write folder/name");
     }
     Findings findings = new Findings(file.getFileName().toString());
     return NotebookReader.jar(file, findings)

@@ -135,7 +135,8 @@ class KeptJarTest {
 
   @Test
   void wrongNamesAndDoubledFactsAreRefusedInASentence() throws IOException {
-    assertThat(run(PLAN + "bach").err()).contains("--jar: \"bach\" given, allowed batch;");
+    assertThat(run(PLAN + "bach").err())
+        .contains("--jar: \"bach\" given, allowed a jar kept in this folder: batch;");
     assertThat(run(PLAN + "batch|--purity|80%").err()).contains("--purity: given beside --jar");
     assertThat(run("assay|--mass|1g|--label|99%|--keep|a/b:c").exit()).isEqualTo(2);
     cast("a", "2026-03-07T10:15", 5.2);

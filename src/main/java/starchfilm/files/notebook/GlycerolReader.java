@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -53,14 +52,10 @@ final class GlycerolReader {
     Path jarFile = KeptJar.file(folder, KeptJar.isName(name) ? name : "");
     section.findings().beside(jarFile);
     if (!Files.isRegularFile(jarFile)) {
-      List<Path> there = KeptJar.in(folder);
       section.fault(
           "jar",
           '"' + name + '"',
-          there.isEmpty()
-              ? "a jar kept in this folder, which has none"
-              : "a jar kept in this folder: "
-                  + there.stream().map(KeptJar::name).collect(Collectors.joining(", ")),
+          KeptJar.allowed(folder),
           "keep the jar with assay --keep, or write purity_pct, salt_pct and origin instead");
       return NONE;
     }

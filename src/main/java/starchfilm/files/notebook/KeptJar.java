@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
@@ -94,6 +95,17 @@ public record KeptJar(
   public static String name(Path file) {
     String name = fileName(file);
     return name.substring(0, name.length() - ENDING.length());
+  }
+
+  /**
+   * What may be named of the jars of a folder.
+   *
+   * @param folder the folder
+   * @return words for a sentence
+   */
+  public static String allowed(Path folder) {
+    String names = in(folder).stream().map(KeptJar::name).collect(Collectors.joining(", "));
+    return "a jar kept in this folder" + (names.isEmpty() ? ", which has none" : ": " + names);
   }
 
   /**

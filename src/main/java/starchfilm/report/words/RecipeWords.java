@@ -11,7 +11,6 @@ import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
-import starchfilm.numerics.figures.Spans;
 
 /** Ingredients and plates in a few words. */
 public final class RecipeWords {
@@ -85,23 +84,10 @@ public final class RecipeWords {
    * The changes to the film while it dried.
    *
    * @param changes in order of time
-   * @return such as {@code turned after 2.0 days}
+   * @return such as {@code turned over after 2.0 days}
    */
   public static String faces(List<FaceChange> changes) {
-    if (changes.isEmpty()) {
-      return "left on the plate";
-    }
-    return changes.stream()
-        .map(
-            change ->
-                switch (change.open()) {
-                      case UPPER -> "on the plate";
-                      case TURNED -> "turned";
-                      case BOTH -> "on a rack";
-                    }
-                    + " after "
-                    + Spans.of(change.timeS()))
-        .collect(Collectors.joining(", "));
+    return FaceChange.words(changes, "left on the plate");
   }
 
   /** A share as noted; the middle of a range has two figures, for more would mean nothing. */
