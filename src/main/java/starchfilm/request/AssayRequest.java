@@ -65,13 +65,14 @@ public record AssayRequest(
     if (!recorded && label.isEmpty() && reading.isEmpty() && !in.hasAnyOf("reading")) {
       in.refuse(
           """
-          no label, reading or record given; add %s, a reading such as %s, or the record of \
-          recovery beginning with %s; a plan does without and takes %s glycerol\
+          no label, reading or record given; add %s of a bought jar, the record beginning with %s \
+          of a recovered one, or of any a reading such as %s; a plan does without and takes %s \
+          glycerol\
           """
               .formatted(
                   in.quoted("assay.label"),
-                  in.quoted("reading.density"),
                   in.quoted("record.oil"),
+                  in.quoted("reading.density"),
                   Words.percent(GlycerolStock.UNKNOWN_PURITY)));
     }
     Optional<Estimate> salt =

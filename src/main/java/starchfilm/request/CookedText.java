@@ -340,13 +340,15 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   /** A part of the line is known by its words, for nobody wrote an option. */
   @Override
   public String name(Field field) {
-    return parts.containsKey(field.key()) && others.words(field).isEmpty()
-        ? String.join(" ", parts.get(field.key()))
-        : others.name(field);
+    return isInLine(field) ? String.join(" ", parts.get(field.key())) : others.name(field);
   }
 
   @Override
   public String quoted(Field field) {
-    return others.quoted(field);
+    return isInLine(field) ? "\u201C" + name(field) + "\u201D" : others.quoted(field);
+  }
+
+  private boolean isInLine(Field field) {
+    return parts.containsKey(field.key()) && others.words(field).isEmpty();
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One thing somebody may write, by the names it has at each door; declared in {@code fields.txt}.
@@ -91,6 +92,11 @@ public record Field(
    */
   public static List<FieldSection> sections(String... groups) {
     return List.of(groups).stream().map(FieldTable.SECTIONS::get).toList();
+  }
+
+  /** Every field, in no order. */
+  public static Stream<Field> all() {
+    return FieldTable.SECTIONS.values().stream().flatMap(section -> section.fields().stream());
   }
 
   /** The fields of a group. */

@@ -1,6 +1,8 @@
 package starchfilm.web;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import starchfilm.request.Entries;
 import starchfilm.request.Field;
@@ -19,8 +21,40 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
   private static final String NUMBERS_ALONE =
       "[~0-9\u00BC-\u00BE][0-9.,/ \u00B1\u2013\u00BC-\u00BE+-]*";
 
+  /** A form with a line for what was cooked has no inputs for the air: line or room say it. */
   FormEntries(Fields form) {
-    this(form, "kind", Set.of());
+    this(form, "kind", form.has("cooked") ? Set.of("air", "rh", "speed") : Set.of());
+  }
+
+  /**
+   * The sentences of a refusal by the input that each is about: of several, the one with what the
+   * sentence quotes, else the first empty one.
+   *
+   * @return the inputs in the order of the form; sentences about none of them by an empty name
+   */
+  static Map<String, String> atInputs(List<String> sentences, Fields form) {
+    Map<String, String> said = new LinkedHashMap<>();
+    form.names().forEach(name -> said.put(name, ""));
+    sentences.forEach(
+        sentence -> said.merge(input(sentence, form), sentence, (a, b) -> (a + " " + b).strip()));
+    said.values().removeIf(String::isEmpty);
+    return said;
+  }
+
+  private static String input(String sentence, Fields form) {
+    List<String> inputs =
+        Field.all()
+            .filter(field -> sentence.startsWith(field.label() + ":"))
+            .flatMap(field -> field.parts().stream())
+            .map(FormInput::key)
+            .filter(form::has)
+            .toList();
+    return inputs.stream()
+        .filter(key -> sentence.contains('"' + form.text(key) + '"'))
+        .findFirst()
+        .or(() -> inputs.stream().filter(key -> form.text(key).isEmpty()).findFirst())
+        .or(() -> inputs.stream().findFirst())
+        .orElse("");
   }
 
   /** A choice always says something; whether it is meant, the amounts beside it tell. */
@@ -34,7 +68,7 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
         parts.stream()
             .filter(part -> parts.size() == 1 || !part.unit().isEmpty())
             .anyMatch(part -> !text(part).isEmpty());
-    return written && parts.stream().noneMatch(part -> told.contains(part.key()))
+    return written && !isTold(field)
         ? parts.stream().map(part -> withUnit(text(part), part.unit())).toList()
         : List.of();
   }
@@ -51,7 +85,11 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
 
   @Override
   public String quoted(Field field) {
-    return field.label().isEmpty() ? "" : "\u201C" + field.label() + "\u201D";
+    return field.label().isEmpty() || isTold(field) ? "" : "\u201C" + field.label() + "\u201D";
+  }
+
+  private boolean isTold(Field field) {
+    return field.parts().stream().anyMatch(part -> told.contains(part.key()));
   }
 
   /** A bare number with its unit; anything else as it was typed. */

@@ -28,11 +28,10 @@ record JarPage(PageContext desk) {
   private Response jar(Request request) {
     Fields form = request.query();
     Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
     values.put("oils", OilKind.values());
     values.put("acids", Reagent.acids());
     values.put("kept", desk.folder().read().jars());
-    return desk.answering("jar", "jar", values, form.has("amount"), all -> answer(form, all));
+    return desk.answering("jar", "jar", form, values, form.has("amount"), all -> answer(form, all));
   }
 
   private static void answer(Fields form, Map<String, Object> values) {

@@ -128,8 +128,10 @@ record PageContext(
   }
 
   /**
-   * A page that answers the form on it.
+   * A page that answers the form on it. A refusal stands at the input it is about, and the first
+   * such input has the focus.
    *
+   * @param form what the form holds
    * @param values what it shows in any case, and where nothing is asked yet
    * @param asked whether the form was filled in
    * @param answer adds what it shows then; else the page says why not
@@ -137,17 +139,22 @@ record PageContext(
   Response answering(
       String template,
       String here,
+      Fields form,
       Map<String, Object> values,
       boolean asked,
       Consumer<Map<String, Object>> answer) {
-    values.put("why", List.of());
+    values.put("form", form);
+    values.put("wrong", Map.of());
+    values.put("first", "");
     try {
       if (asked) {
         answer.accept(values);
       }
       return page(template, here, values);
     } catch (RefusedRequestException e) {
-      values.put("why", why(e));
+      Map<String, String> wrong = FormEntries.atInputs(why(e), form);
+      values.put("wrong", wrong);
+      values.put("first", wrong.containsKey("") ? "" : wrong.keySet().iterator().next());
       return page(422, template, here, values);
     }
   }

@@ -21,13 +21,15 @@ record ThicknessPage(PageContext desk) {
   }
 
   private Response thickness(Request request) {
-    Fields form = request.query();
+    Fields form =
+        request
+            .query()
+            .orUsual(Map.of("cooked", "20 g potato, 6 g glycerol, 360 g water; 30x20cm glass"));
     List<Trial> trials = desk.folder().read().trials();
     Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
     values.put("trials", desk.names(trials));
     return desk.answering(
-        "thickness", "plan", values, form.has("by"), all -> answer(form, trials, all));
+        "thickness", "plan", form, values, form.has("by"), all -> answer(form, trials, all));
   }
 
   private void answer(Fields form, List<Trial> trials, Map<String, Object> values) {

@@ -22,6 +22,19 @@ import starchfilm.web.http.Routes;
 
 /** Wishes in, recipes out: what can be made from what is at hand. */
 record WishesPage(PageContext desk) {
+  private static final Map<String, String> USUAL =
+      Map.of(
+          "starch", StarchKind.POTATO.tradeName(),
+          "material", PlateMaterial.GLASS.tradeName(),
+          "vinegar", "5",
+          "plates", "2",
+          "length", "300",
+          "width", "200",
+          "pot", "2",
+          "scale", "1",
+          "air", "20",
+          "rh", "50");
+
   private PlanReport report() {
     return new PlanReport(desk.renderer());
   }
@@ -35,14 +48,48 @@ record WishesPage(PageContext desk) {
   }
 
   private Response wishes(Request request) {
-    Fields form = request.query();
+    Fields sent = request.query();
+    Fields form = form(sent);
     Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
-    values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
+    values.put("rest", rest(form));
     values.put("starchKinds", StarchKind.values());
     values.put("materials", PlateMaterial.values());
     values.put("jars", desk.folder().read().jars());
-    return desk.answering("wishes", "plan", values, form.has("glycerol"), all -> answer(form, all));
+    return desk.answering(
+        "wishes", "plan", form, values, sent.has("glycerol"), all -> answer(form, all));
+  }
+
+  /** What was sent; what was not is usual, or as the page of the jar has found. */
+  private static Fields form(Fields sent) {
+    return sent.orUsual(USUAL)
+        .orUsual(
+            Map.of(
+                "glycerol", sent.text("jar"),
+                "purity", sent.text("share"),
+                "salt", sent.text("salted")));
+  }
+
+  /** What the folded part of the form holds, in a line. */
+  private static String rest(Fields form) {
+    String purity = form.text("purity");
+    return (form.text("kept").isEmpty()
+            ? "%s glycerol of %s origin; "
+                .formatted(
+                    purity.isEmpty() ? "80 to 100 %" : FormEntries.withUnit(purity, "%"),
+                    form.has("origin") ? form.text("origin") : "unknown")
+            : "")
+        + "plates: %s, of %s; pot %s; balance %s; %s; vinegar %s"
+            .formatted(
+                plates(form),
+                form.text("material"),
+                FormEntries.withUnit(form.text("pot"), "l"),
+                FormEntries.withUnit(form.text("scale"), "g"),
+                form.text("room").isEmpty()
+                    ? FormEntries.withUnit(form.text("air"), "°C")
+                        + ", "
+                        + FormEntries.withUnit(form.text("rh"), "% RH")
+                    : form.text("room"),
+                FormEntries.withUnit(form.text("vinegar"), "%"));
   }
 
   private void answer(Fields form, Map<String, Object> values) {
@@ -93,11 +140,11 @@ record WishesPage(PageContext desk) {
   }
 
   private Response sheets(Request request) {
-    return Documents.page(report().html(found(question(request.query()))));
+    return Documents.page(report().html(found(question(form(request.query())))));
   }
 
   private Response labels(Request request) {
-    return Documents.page(report().labels(found(question(request.query())).labels()));
+    return Documents.page(report().labels(found(question(form(request.query()))).labels()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */

@@ -46,6 +46,16 @@ class AssayCommandTest {
         .contains("Volk and Kaehler 2018");
   }
 
+  /** 98.9 % of 350 g are 346.15 g; of 349.8 g, 345.95 g, which reads 346.0 beside tenths. */
+  @ParameterizedTest
+  @CsvSource({"350 g,346.1|346.2", "349.8 g,346.0|345.9", "500 g,494.5"})
+  void middleAndEndsHaveTheSameDigits(String mass, String middle) {
+    run("assay|--label|98.9 %|--mass|" + mass);
+
+    assertThat(terminal.out())
+        .containsPattern("pure glycerol +(" + middle + ") g +\\(\\d+\\.\\d to \\d+\\.\\d\\)");
+  }
+
   /** 500 g of 99.5 % are 497.5 g of glycerol, which at 85 % weigh 585 g. */
   @Test
   void boughtJarIsWeighedOutAtAnotherStrength() {

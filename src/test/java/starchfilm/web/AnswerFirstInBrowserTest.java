@@ -61,6 +61,37 @@ class AnswerFirstInBrowserTest {
     window.send("Work out what is in the jar");
 
     window.checks().assertInSight(".refusal");
+    assertThat(window.focused()).contains("No label, reading or record given");
+    assertThat(window.field("Hydrometer").isDisplayed()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "false,/jar,A bottle weighed three times,The bottle empty,52,Work out what is in the jar,brimful of water",
+    "true,/plan/wishes,All else,Relative humidity,abc,Find recipes,Relative humidity",
+    "false,/plan/wishes,All else,One thing varied,abc,Find recipes,One thing varied",
+    "true,/plan/thickness,,Dry by,soon,How thick?,Dry by"
+  })
+  void aRefusalStandsAtItsFieldInTheOpenedFold(
+      boolean phone,
+      String path,
+      String fold,
+      String field,
+      String written,
+      String button,
+      String faulty,
+      @Chrome.WithoutScript Window window,
+      @Served RunningSite site) {
+    open(window, site, path, phone);
+    if (fold != null) {
+      window.write(path.equals("/jar") ? "What the jar holds" : "Glycerol in the jar", "250");
+      window.fold(fold).click();
+    }
+    window.write(field, written);
+    window.send(button);
+
+    assertThat(window.focused()).contains(faulty);
+    window.checks().assertInSight(".faulty .refusal");
   }
 
   @ParameterizedTest

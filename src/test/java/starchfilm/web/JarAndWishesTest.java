@@ -95,6 +95,34 @@ class JarAndWishesTest {
         .isEqualTo(422);
   }
 
+  /** Neither what was assumed nor what is not used is said by a field that the page lacks. */
+  @Test
+  void howThickNamesNoFieldThatIsNotOnItsPage() {
+    Document answer =
+        Jsoup.parse(
+            site.get("/plan/thickness?by=3+days&cooked=20+g+potato,+3+mm;+30x20cm+glass").body());
+
+    assertThat(answer.select("section[aria-labelledby=answer]").text())
+        .contains("in 9 of 10 likely cases")
+        .contains("\u201C3 mm\u201D is not used")
+        .doesNotContain("\u201CThe room")
+        .doesNotContain("\u201CRelative humidity");
+  }
+
+  /** What is folded is said in the line of the fold, and the jar's page fills it in. */
+  @Test
+  void theFoldOfThePlanSaysWhatItHolds() {
+    Document first =
+        Jsoup.parse(site.get("/plan/wishes?jar=350&share=71-86%25&origin=recovered").body());
+
+    assertThat(first.select("#glycerol").val()).isEqualTo("350");
+    assertThat(first.select("details:not([open]) > summary small").text())
+        .startsWith("71-86% glycerol of recovered origin; plates: 2 of 300 × 200 mm, of glass;")
+        .contains("pot 2 l", "balance 1 g", "20 °C, 50 % RH", "vinegar 5 %");
+    assertThat(site.get("/plan/wishes?glycerol=250&purity=99.5&origin=bought").body())
+        .contains("What can be made");
+  }
+
   @Test
   void saysWhatIsWrongInTheWordsOfTheForm() {
     HttpResponse<String> answer = site.get("/jar?amount=lots&origin=bought&label=99");

@@ -3,6 +3,8 @@ package starchfilm.report.plan;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -64,11 +66,17 @@ public record AssaySheet(Assay assay, List<String> assumptions) implements Sheet
       return low().equals(high()) ? "known that closely" : low() + "\u2013" + high();
     }
 
-    /** With as many digits as the range deserves. */
+    /** With as many digits as the range deserves, middle and ends alike. */
     private String rounded(double figure) {
       double steps = (unit.of(si.high()) - unit.of(si.low())) / STEPS_A_RANGE;
-      double step = Math.pow(10, Math.floor(Math.log10(Math.max(1e-3, steps))));
-      return Figures.of(Math.round(unit.of(figure) / step) * step, 6);
+      if (steps == 0) {
+        return Figures.of(unit.of(figure), 6);
+      }
+      int decimals = (int) -Math.floor(Math.log10(Math.max(1e-3, steps)));
+      return BigDecimal.valueOf(unit.of(figure))
+          .setScale(decimals, RoundingMode.HALF_UP)
+          .setScale(Math.max(0, decimals), RoundingMode.UNNECESSARY)
+          .toPlainString();
     }
   }
 

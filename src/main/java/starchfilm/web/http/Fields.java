@@ -54,6 +54,18 @@ public final class Fields {
   }
 
   /**
+   * These fields, and those that were not sent with what is usual.
+   *
+   * @param usual the usual text of a field
+   * @return the fields
+   */
+  public Fields orUsual(Map<String, String> usual) {
+    Map<String, List<String>> both = new LinkedHashMap<>(values);
+    usual.forEach((name, text) -> both.putIfAbsent(name, List.of(text)));
+    return of(both);
+  }
+
+  /**
    * The first text of a field.
    *
    * @param name the field
