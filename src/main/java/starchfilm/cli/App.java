@@ -36,27 +36,7 @@ import starchfilm.request.RefusedRequestException;
  * <p>To add a command, write a record of {@link Asked} that is a {@code Callable<Integer>}, name it
  * in {@link #command}, and write its help, with the groups of its fields, in {@code commands.txt}.
  */
-@Command(
-    name = "starchfilm",
-    version = "starchfilm 0.2.0",
-    description = {
-      "Recipes, drying forecasts and a record of trials for film cast from"
-          + " starch and glycerol.",
-      "",
-      "Keep one small file per trial (the folder formulations/ has some to"
-          + " start from), then run a command."
-    },
-    synopsisSubcommandLabel = "COMMAND",
-    commandListHeading = "%nCommands:%n",
-    optionListHeading = "%nOptions:%n",
-    footer = {
-      "",
-      "Start with:",
-      "  starchfilm compare formulations",
-      "and open the page it writes. Each command has its own help:" + " starchfilm compare --help",
-      "",
-      "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
-    })
+@Command(name = "starchfilm", version = "starchfilm 0.2.0", synopsisSubcommandLabel = "COMMAND")
 final class App implements Runnable {
   private static final int LONGEST_SENTENCE = 400;
   private static final int MOST_WORDS = 3;
@@ -133,6 +113,7 @@ final class App implements Runnable {
 
   private CommandLine commandLine(List<HelpText> commands, boolean options) {
     CommandLine line = new CommandLine(this);
+    HelpText.program().into(line.getCommandSpec().usageMessage());
     for (HelpText help : commands) {
       String[] names = help.command().split(" ", -1);
       Objects.requireNonNull(names.length == 1 ? line : line.getSubcommands().get(names[0]))

@@ -35,9 +35,14 @@ record HelpText(List<String> heads, List<String> lines) {
     return List.copyOf(all);
   }
 
+  /** The help of the program itself. */
+  static HelpText program() {
+    return ALL.get(0);
+  }
+
   /** The help of every command, in the order of the program's help. */
   static List<HelpText> all() {
-    return ALL;
+    return ALL.subList(1, ALL.size());
   }
 
   /** The command it is of, with the one it is below before it. */
@@ -53,7 +58,7 @@ record HelpText(List<String> heads, List<String> lines) {
   void into(UsageMessageSpec usage) {
     List<String> calls = lines.stream().takeWhile(line -> line.startsWith("  ")).toList();
     List<String> text = lines.subList(calls.size(), lines.size());
-    Predicate<String> below = line -> !line.startsWith("Example");
+    Predicate<String> below = line -> !line.matches("(Examples?|Start with):.*");
     usage
         .customSynopsis(
             IntStream.range(0, calls.size())
@@ -66,8 +71,8 @@ record HelpText(List<String> heads, List<String> lines) {
                 .toArray(String[]::new))
         .optionListHeading("%n" + heads.get(1) + ":%n")
         .parameterListHeading("%n" + heads.get(2) + ":%n")
-        .commandListHeading("%nMore:%n")
-        .sortOptions(false);
+        .commandListHeading(this == program() ? "%nCommands:%n" : "%nMore:%n")
+        .sortOptions(this == program());
   }
 
   private static String[] trimmed(Stream<String> lines) {

@@ -168,11 +168,9 @@ record PlatesPage(PageContext desk) {
 
   private static String numbers(Today.Alike plates) {
     List<Integer> numbers = plates.numbers();
-    return numbers.size() == 1
-        ? "plate " + numbers.get(0)
-        : numbers.size() == plates.as().plates()
-            ? numbers.size() + " plates"
-            : "plates " + String.join(", ", numbers.stream().map(String::valueOf).toList());
+    return numbers.size() == plates.as().plates()
+        ? numbers.size() + " plates"
+        : PlateNow.called(numbers);
   }
 
   /** The plates that have a field each. */

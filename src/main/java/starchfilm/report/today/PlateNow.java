@@ -58,10 +58,11 @@ public record PlateNow(Standing standing) {
 
   /** The numbers of the plates of the pour; empty where it is all of them. */
   public String plates() {
-    List<Integer> numbers = standing.plates();
-    if (numbers.size() == standing.of()) {
-      return "";
-    }
+    return standing.plates().size() == standing.of() ? "" : called(standing.plates());
+  }
+
+  /** Plates by their numbers, such as "plates 1, 3". */
+  public static String called(List<Integer> numbers) {
     String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
     return (numbers.size() == 1 ? "plate " : "plates ") + all;
   }
