@@ -62,4 +62,13 @@ class HindsightTest {
         .isLessThan(0.3 * Math.abs(textbookS - truthS));
     assertThat(last.learnt().missKg()).isPositive().isLessThan(0.3 * last.textbook().missKg());
   }
+
+  /** A plate that nothing was learnt from is passed over, and counts for none before. */
+  @Test
+  void whatWasNotLearntFromIsPassedOver() {
+    Workshop ofTwo = Workshop.taughtBy(Path.of(""), List.of(first, third));
+    List<Hindsight> looks = ofTwo.hindsight(all, all);
+    assertThat(looks).extracting(Hindsight::trial).containsExactly(first, third);
+    assertThat(looks).extracting(Hindsight::platesBefore).containsExactly(0, 1);
+  }
 }

@@ -24,6 +24,8 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.learning.Learner.FittedPlate;
+import starchfilm.learning.summary.LeftOut;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
 
@@ -191,6 +193,35 @@ class LearnerTest {
           .as("%s", factor)
           .isLessThan(0.25 * factor.spread());
     }
+  }
+
+  /** Learning twice gives the same, to the last digit. */
+  @Test
+  void learningTwiceGivesTheSame() {
+    List<Trial> trials = new MadeUpNotebook(5, HERE).trials(3);
+    Learner once = Learner.taughtBy(trials, HERE, () -> {});
+    Learner again = Learner.taughtBy(trials, HERE, () -> {});
+    assertThat(again.shared().mean()).isEqualTo(once.shared().mean());
+    assertThat(again.shared().covariance()).isEqualTo(once.shared().covariance());
+  }
+
+  /** Masses less than the solids poured: none can be right, and the others teach all the same. */
+  @Test
+  void aPlateWithoutAWeighingThatCanBeRightIsNamed() {
+    Trial sound = dried(1, SLOW_AIR, "shed").get(0);
+    Trial light =
+        SyntheticPlates.weighed(plates.any("shed"), List.of(new Weighing(3600, 1e-3, 1e-4)));
+    Learner learner = Learner.taughtBy(List.of(light, sound, plates.any("shed")), HERE, () -> {});
+    assertThat(learner.plates()).extracting(FittedPlate::trial).containsExactly(sound);
+    assertThat(learner.leftOut())
+        .containsExactly(
+            new LeftOut(
+                light.file().toString(),
+                "none of its weighings can be right; dry says what is odd"));
+    assertThat(Learner.likelihood(light, HERE, SharedParameters.untaught())).isEmpty();
+    assertThat(Learner.likelihood(sound, HERE, SharedParameters.untaught()))
+        .get()
+        .satisfies(lesson -> assertThat(lesson.weighings()).isEqualTo(SIX_WEIGHINGS.length));
   }
 
   /** Plates of which every other weighing is off by the same factor: two stories of each. */

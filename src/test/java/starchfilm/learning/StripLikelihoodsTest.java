@@ -1,6 +1,7 @@
 package starchfilm.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Castings;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.trial.EachPlate;
+import starchfilm.casting.trial.EachPlate.MeasuredFilm;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
@@ -26,6 +30,7 @@ import starchfilm.film.LearntFilm;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 /** What pulled strips teach of the film rules. */
 class StripLikelihoodsTest {
@@ -48,7 +53,6 @@ class StripLikelihoodsTest {
         List.of(strips));
   }
 
-  /** Strips so many times as strong and as stretchy as the rules say of that film. */
   /** A film whose strips bore times the forecast; no two bear the same, or they would be copies. */
   private Trial film(StarchKind kind, double... times) {
     FilmForecast rule = new FilmForecaster().forecast(filmOf(kind).casting());
@@ -98,6 +102,94 @@ class StripLikelihoodsTest {
     // A quarter and two fifths from strip to strip, over the root of four.
     assertThat(strength.logFactor().sd()).isCloseTo(0.125, within(1e-9));
     assertThat(elongation.logFactor().sd()).isCloseTo(0.2, within(1e-9));
+  }
+
+  /** Strips of a named plate are of that plate's film, the others together of one more. */
+  @Test
+  void eachNamedPlatesStripsAreALessonOfTheirOwn() {
+    PullTest weak = MadeUpNotebook.strip(3e6, 0.3);
+    PullTest weaker = MadeUpNotebook.strip(2e6, 0.3);
+    PullTest strong = MadeUpNotebook.strip(8e6, 0.3);
+    Trial pulled = filmOf(StarchKind.POTATO, weak, strong, weaker);
+    Trial named = ofPlateTwo(pulled, strong);
+    assertThat(strengths(named))
+        .containsExactly(
+            strengths(filmOf(StarchKind.POTATO, strong)).get(0),
+            strengths(filmOf(StarchKind.POTATO, weak, weaker)).get(0));
+    assertThat(strengths(ofPlateTwo(pulled, weak, strong, weaker)))
+        .isEqualTo(strengths(pulled))
+        .hasSize(1);
+  }
+
+  /** The same trial, its second plate known to be the one that some strips are of. */
+  private static Trial ofPlateTwo(Trial trial, PullTest... strips) {
+    EachPlate plates =
+        new EachPlate(
+            1,
+            new TreeMap<>(),
+            new TreeMap<>(),
+            new TreeMap<>(),
+            new TreeMap<>(Map.of(2, new MeasuredFilm(List.of(), List.of(strips)))));
+    return SyntheticPlates.with(trial, trial.file(), List.of(), trial.seen().pulls(), plates);
+  }
+
+  private static List<Double> strengths(Trial trial) {
+    StripLikelihoods strips = new StripLikelihoods();
+    strips.add(trial, "a.json");
+    return strips.likelihoods().stream()
+        .filter(lesson -> lesson.property() == FilmProperty.TENSILE_STRENGTH)
+        .map(lesson -> lesson.logFactor().value())
+        .toList();
+  }
+
+  /** Three strips of strength s and one of 20 s: it would fit the others at little above s. */
+  @Test
+  void aDoubtedStripIsNamedByItsNumberWithWhatWouldFit() {
+    PullTest sound = MadeUpNotebook.strip(4e6, 0.3);
+    StripLikelihoods strips = new StripLikelihoods();
+    strips.add(
+        filmOf(StarchKind.POTATO, MadeUpNotebook.strip(80e6, 0.3), sound, sound, sound), "a.json");
+    assertThat(strips.doubted())
+        .singleElement()
+        .satisfies(
+            doubted -> {
+              assertThat(doubted.reading()).isEqualTo("tensile strength of strip 1");
+              assertThat(doubted.noted()).isEqualTo("80 MPa");
+              assertThat(doubted.fitting()).isIn("4 MPa", "4.0 MPa", "4.1 MPa");
+              assertThat(doubted.countsFor()).isLessThan(0.05);
+            });
+  }
+
+  /** Two standard deviations off, a strip counts 5/8 and is not doubted. */
+  @Test
+  void aStripSomewhatOffIsNotDoubted() {
+    PullTest sound = MadeUpNotebook.strip(4e6, 0.3);
+    StripLikelihoods strips = new StripLikelihoods();
+    strips.add(
+        filmOf(StarchKind.POTATO, sound, sound, sound, MadeUpNotebook.strip(6.6e6, 0.3)), "a.json");
+    assertThat(strips.doubted()).isEmpty();
+  }
+
+  /** A trial without strips is none that strips could not be learnt from. */
+  @Test
+  void withoutStripsNothingIsLeftOut() {
+    Trial baked = filmOf(StarchKind.POTATO);
+    StripLikelihoods strips = new StripLikelihoods();
+    strips.add(baked.cast(baked.casting().with(Castings.use(0.5, 500, 0)), List.of()), "a.json");
+    assertThat(strips.leftOut()).isEmpty();
+  }
+
+  @Test
+  void sharesOfAStripsStarchMakeAWhole() {
+    assertThatThrownBy(
+            () ->
+                new StripLikelihood(
+                    "a.json",
+                    Map.of(StarchKind.CORN, 0.5),
+                    FilmProperty.ELONGATION,
+                    1,
+                    Estimate.exact(0)))
+        .hasMessage("shares add up to 1");
   }
 
   /** What no rule of a film takes teaches nothing, and is named with the reason. */

@@ -123,6 +123,12 @@ final class SyntheticPlates {
 
   /** The same trial in a file of its own, with weighings and strips. */
   static Trial with(Trial trial, Path file, List<Weighing> weighings, List<PullTest> pulls) {
+    return with(trial, file, weighings, pulls, EachPlate.NOTHING);
+  }
+
+  /** The same with what is noted of single plates. */
+  static Trial with(
+      Trial trial, Path file, List<Weighing> weighings, List<PullTest> pulls, EachPlate plates) {
     return new Trial(
         file,
         trial.name(),
@@ -141,7 +147,7 @@ final class SyntheticPlates {
             trial.seen().remarks(),
             trial.seen().photos(),
             Map.of(),
-            EachPlate.NOTHING),
+            plates),
         trial.notRecorded());
   }
 
