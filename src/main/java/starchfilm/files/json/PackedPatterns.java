@@ -37,7 +37,7 @@ public record PackedPatterns(Map<String, String> written) {
   public static PackedPatterns of(Class<?> beside, String name, Map<String, String> others) {
     Map<String, String> written = new HashMap<>(others);
     PackedText.rows(beside, name, 2).forEach(row -> written.put(row.get(0), row.get(1)));
-    return new PackedPatterns(written);
+    return new PackedPatterns(Map.copyOf(written));
   }
 
   /**
