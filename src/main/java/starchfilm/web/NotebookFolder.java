@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.notebook.BesideFile;
 import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.notebook.KeptReadings;
 import starchfilm.files.notebook.Notebook;
@@ -89,7 +90,10 @@ record NotebookFolder(Path root, KeptReadings readings) {
               && !named.isAbsolute()
               && !name.contains("\\")
               && !isHidden(name);
-      if (plain && file.startsWith(root) && !file.equals(root) && !leavesByLink(file)) {
+      if (plain
+          && file.startsWith(root)
+          && !file.equals(root)
+          && !BesideFile.leavesByLink(file, root)) {
         return file;
       }
     } catch (InvalidPathException e) {
@@ -155,18 +159,6 @@ record NotebookFolder(Path root, KeptReadings readings) {
     } catch (IOException | java.io.UncheckedIOException e) {
       // The reader says what it cannot open.
       return false;
-    }
-  }
-
-  private boolean leavesByLink(Path file) {
-    try {
-      Path there = file;
-      while (!Files.exists(there) && !there.equals(root)) {
-        there = there.resolve("..").normalize();
-      }
-      return !there.toRealPath().startsWith(root.toRealPath());
-    } catch (IOException e) {
-      return true;
     }
   }
 }

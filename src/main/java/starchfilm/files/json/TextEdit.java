@@ -78,11 +78,13 @@ public final class TextEdit {
     return text.substring(0, from) + text.substring(to);
   }
 
-  private static String around(String path) {
+  /** The path of what is around a field or an entry; empty for the whole. */
+  public static String around(String path) {
     return path.substring(0, Math.max(0, path.lastIndexOf('.')));
   }
 
-  private static String last(String path) {
+  /** The name of a field or an entry itself. */
+  public static String last(String path) {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 

@@ -43,12 +43,19 @@ public final class BesideFile {
     return Optional.empty();
   }
 
-  private static boolean leavesByLink(Path file, Path folder) {
-    if (!Files.exists(file)) {
-      return false;
-    }
+  /**
+   * Returns whether a link leads out of a folder on the way to a file in it.
+   *
+   * @param file the file, whether it exists or not
+   * @param folder the folder, likewise
+   */
+  public static boolean leavesByLink(Path file, Path folder) {
     try {
-      return !file.toRealPath().startsWith(folder.toRealPath());
+      Path there = file;
+      while (!Files.exists(there) && !there.equals(folder)) {
+        there = there.resolve("..").normalize();
+      }
+      return Files.exists(there) && !there.toRealPath().startsWith(folder.toRealPath());
     } catch (IOException e) {
       return true;
     }

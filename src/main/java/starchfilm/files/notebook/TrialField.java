@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.TextEdit;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.units.Named;
 
@@ -103,7 +104,7 @@ public record TrialField(
    * @return the last part of the path
    */
   public String key() {
-    return path.substring(path.lastIndexOf('.') + 1);
+    return TextEdit.last(path);
   }
 
   /**

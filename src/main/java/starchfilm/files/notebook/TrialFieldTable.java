@@ -14,6 +14,7 @@ import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.PackedText;
+import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -43,7 +44,7 @@ record TrialFieldTable(List<List<String>> rows) {
     String mend = row.get(5);
     Map<String, TrialField> fields = new LinkedHashMap<>();
     for (List<String> other : rows) {
-      if (!other.get(0).isEmpty() && around(other.get(0)).equals(path)) {
+      if (!other.get(0).isEmpty() && TextEdit.around(other.get(0)).equals(path)) {
         TrialField field = field(other);
         fields.put(field.key(), field);
       }
@@ -65,10 +66,6 @@ record TrialFieldTable(List<List<String>> rows) {
         row.get(8),
         row.get(9),
         fields);
-  }
-
-  private static String around(String path) {
-    return path.substring(0, Math.max(0, path.lastIndexOf('.')));
   }
 
   private static Allowed allowed(String range, String mend) {

@@ -44,8 +44,7 @@ public record PotEntry(String what, String field, String massG) {
   }
 
   private static PotEntry line(String what, String field, Located around) {
-    String key = field.substring(field.lastIndexOf('.') + 1);
-    return new PotEntry(what, field, around.shown(key));
+    return new PotEntry(what, field, around.shown(TextEdit.last(field)));
   }
 
   /**
