@@ -98,7 +98,8 @@ class NewCommandTest {
         .contains("\"jar\" : \"b\"");
     assertThat(terminal.run("new", "potato 20 g, 6 g glycerol from c, 360 g water; called B"))
         .isEqualTo(ExitCodes.WRONG_INPUT);
-    assertThat(terminal.err()).contains("\"c\" given, allowed b; keep it with assay --keep");
+    assertThat(terminal.err())
+        .contains("\"c\" given, allowed a jar kept in this folder: b; keep it");
   }
 
   @ParameterizedTest
@@ -106,7 +107,8 @@ class NewCommandTest {
       delimiter = '|',
       value = {
         "5 g glycerol | \"5 g glycerol\" given beside \"6 g glycerol\", which says the same thing",
-        "1 cup of water | \"1 cup of water\" given beside \"360 g water\", which says the same thing",
+        "1 cup of water | \"1 cup of water\" given beside \"360 g water\", which says the same"
+            + " thing",
         "3/4/2026 | this could be 3 Apr or 4 Mar; write the month as a word",
         "1/2 ?? | \"1/2 ??\" not understood",
         "poured 3/4/2026 18:30 | this could be 3 Apr or 4 Mar; write the month as a word"
