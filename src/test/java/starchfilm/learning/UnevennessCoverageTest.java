@@ -48,8 +48,8 @@ class UnevennessCoverageTest {
         held[Spot.NOMINAL.ordinal()],
         held[Spot.THICK_SPOT.ordinal()],
         PLATES);
-    // Within 5 %, and of few plates within two standard errors and a little.
-    double allowed = Math.max(0.05, 0.01 + 2 * Math.sqrt(0.8 * 0.2 / PLATES));
+    // Within 6 % as notebooks are, and of few plates within two standard errors and a little.
+    double allowed = Math.max(0.06, 0.01 + 2 * Math.sqrt(0.8 * 0.2 / PLATES));
     for (Spot spot : Spot.values()) {
       assertThat(held[spot.ordinal()] / (double) PLATES)
           .as("%s, %s weighings", spot, weighings)
