@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -209,12 +210,24 @@ class DoubtsTest {
     assertThat(sparse.get(0).filmMassKg() - sparse.get(1).filmMassKg())
         .isGreaterThan(sparse.get(1).filmMassKg() - sparse.get(2).filmMassKg());
     assertThat(Doubts.likeliestStep(readings, before)).hasValue(2);
+    // Late losses are less than an early step, and 3 g in a minute are no step.
+    List<Weighing> early =
+        new ArrayList<>(weighed(0, 0, -35, -35, -35, -35, -35, -35, -35).seen().weighings());
+    assertThat(likeliestStep(early)).hasValue(2);
+    Weighing fifth = early.get(5);
+    early.add(6, new Weighing(fifth.timeS() + 60, fifth.filmMassKg() - 0.003, fifth.massSdKg()));
+    assertThat(likeliestStep(early)).hasValue(2);
     for (int few = 0; few < 4; few++) {
       assertThat(
               Doubts.likeliestStep(
                   new PlateReadings(plate.casting(), sparse.subList(0, few), () -> {}), before))
           .isEmpty();
     }
+  }
+
+  private OptionalInt likeliestStep(List<Weighing> weighings) {
+    Normal before = new PlateModel(plate, List.of()).before(TEXTBOOK);
+    return Doubts.likeliestStep(new PlateReadings(plate.casting(), weighings, () -> {}), before);
   }
 
   /** Two of three contradict: none of the three is believed. */

@@ -98,4 +98,17 @@ class OutdatedTest {
     assertThat(workshop.outdated(learntFrom).orElseThrow())
         .contains("gone or renamed since it was learnt: a.json and 3 more; run");
   }
+
+  /** Of a plate that was left out nothing was learnt, so that nothing more can be noted. */
+  @Test
+  void aPlateThatWasLeftOutIsNotCalledNoted() {
+    Trial light = in("x", List.of(new Weighing(3600, 1e-3, 1e-4)), List.of(), plate("x"));
+    List<Trial> all = new ArrayList<>(learntFrom);
+    all.add(light);
+    Workshop taught = Workshop.taughtBy(folder, all);
+    assertThat(taught.learnt().leftOut()).hasSize(1);
+    assertThat(taught.outdated(all)).isEmpty();
+    assertThat(workshop.outdated(all).orElseThrow())
+        .contains("noted in since it was learnt: x.json");
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -204,5 +205,68 @@ class PlateFitTest {
               fitted.fit().deviations().getEntry(i),
               within(0.05 * VarianceShares.factor(i).spread()));
     }
+  }
+
+  private static Trial untared(Trial trial, double offKg) {
+    return SyntheticPlates.weighed(
+        trial,
+        trial.seen().weighings().stream()
+            .map(w -> new Weighing(w.timeS(), w.filmMassKg() + offKg, w.massSdKg(), false, false))
+            .toList());
+  }
+
+  /**
+   * Where the tare is unknown, only losses tell: the level of what is left of the misses is 0 by
+   * the weights that those misses give, a slip of the pen among them counts little.
+   */
+  @Test
+  void withoutATareOnlyTheLossesTell() {
+    Fitted tared = Fitted.of(plate(4, 0.1, 0.2, 0.3, 0.45, 0.6, 0.75, 0.9));
+    Fitted bare =
+        Fitted.of(untared(slipped(plate(4, 0.1, 0.2, 0.3, 0.45, 0.6, 0.75, 0.9), 3, 25), 0.004));
+    int air = UncertainParameter.AIR_SIDE.ordinal();
+    double level = 0;
+    for (int i = 0; i < 7; i++) {
+      assertThat(bare.fit().weights().getEntry(i))
+          .isCloseTo(5 / (4 + Math.pow(bare.sigmasOff(i), 2)), within(0.01));
+      level +=
+          bare.fit().weights().getEntry(i)
+              * bare.sigmasOff(i)
+              / bare.plate().readings().get(i).sdKg();
+    }
+    assertThat(level).isCloseTo(0, within(1e-6));
+    assertThat(bare.fit().doubted()).containsExactly(3);
+    assertThat(bare.stillToGo()).isLessThan(0.15);
+    assertThat(bare.fit().deviations().getEntry(air))
+        .isCloseTo(tared.fit().deviations().getEntry(air), within(0.05));
+    assertThat(bare.fit().posterior(bare.before()).sd(air))
+        .isGreaterThan(tared.fit().posterior(tared.before()).sd(air));
+  }
+
+  /** A plate that takes the water off three times as slowly is believed, if it says so often. */
+  @Test
+  void aPlateFarFromTheTextbookIsFollowedThere() {
+    ParameterSample slow =
+        ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(1 / 3.0));
+    Trial plate =
+        SyntheticPlates.dried(new SyntheticPlates(2).any("shed"), slow, 0.1, 0.2, 0.3, 0.5);
+    Fitted fitted = Fitted.of(plate);
+    assertThat(fitted.fit().deviations().getEntry(UncertainParameter.AIR_SIDE.ordinal()))
+        .isLessThan(-2 * UncertainParameter.AIR_SIDE.spread());
+    assertThat(fitted.fit().doubted()).isEmpty();
+  }
+
+  /** Most of a search is solving the plate: one that fits is solved few times. */
+  @Test
+  void aSoundPlateIsSolvedFewTimes() {
+    AtomicInteger solved = new AtomicInteger();
+    Trial sound = plate(4, 0.1, 0.3, 0.45, 0.6, 0.75, 0.9);
+    PlateModel model = new PlateModel(sound, sound.seen().weighings(), solved::incrementAndGet);
+    PlateFit fit = PlateFit.of(model.readings(), model.before(TEXTBOOK));
+    // Four times its slopes by eight factors, and twice as many places.
+    assertThat(solved.get()).isLessThanOrEqualTo(4 * VarianceShares.COUNT + 8);
+    solved.set(0);
+    fit.again(model.readings(), model.before(TEXTBOOK));
+    assertThat(solved.get()).isLessThanOrEqualTo(VarianceShares.COUNT + 1);
   }
 }

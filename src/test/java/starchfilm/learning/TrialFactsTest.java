@@ -1,6 +1,7 @@
 package starchfilm.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -137,5 +138,38 @@ class TrialFactsTest {
   private Trial trial(String text) throws IOException {
     Path file = Files.writeString(folder.resolve("trial.json"), text);
     return NotebookReader.read(List.of(file)).trials().get(0);
+  }
+
+  /** Whose weighing and whose strip it was is read, too. */
+  @Test
+  void changeWithThePlateAReadingIsOf() throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
+    ((ObjectNode) root.path("pour")).put("plates", 3);
+    Optional<String> ofOne = facts(root.toString());
+    ((ObjectNode) root.at("/weighings/1")).put("plate", 2);
+    Optional<String> ofTwo = facts(root.toString());
+    ((ObjectNode) root.at("/pulls/0")).put("plate", 2);
+    Optional<String> stripOfTwo = facts(root.toString());
+    ((ObjectNode) root.at("/pulls/0")).put("plate", 3);
+    assertThat(List.of(ofOne, ofTwo, stripOfTwo, facts(root.toString())))
+        .doesNotHaveDuplicates()
+        .allMatch(Optional::isPresent);
+  }
+
+  /** A weighed plate that no model takes teaches nothing; its strips are another matter. */
+  @Test
+  void areNoneOfAWeighedPlateThatNoModelTakes() throws IOException {
+    Trial trial = trial(TRIAL);
+    Trial deep = trial.cast(trial.casting().with(trial.casting().pour().to(0.06)), List.of());
+    Trial unweighed = SyntheticPlates.with(deep, deep.file(), List.of(), deep.seen().pulls());
+    assertThat(TrialFacts.of(folder, trial)).isPresent();
+    assertThat(TrialFacts.of(folder, deep)).isEmpty();
+    assertThat(TrialFacts.of(folder, unweighed)).isPresent();
+  }
+
+  @Test
+  void areEightHexadecimalDigits() {
+    assertThatThrownBy(() -> new TrialFacts("a.json", "0123456g"))
+        .hasMessage("no checksum: 0123456g");
   }
 }
