@@ -71,8 +71,8 @@ record HelpText(List<String> heads, List<String> lines) {
                 .toArray(String[]::new))
         .optionListHeading("%n" + heads.get(1) + ":%n")
         .parameterListHeading("%n" + heads.get(2) + ":%n")
-        .commandListHeading(this == program() ? "%nCommands:%n" : "%nMore:%n")
-        .sortOptions(this == program());
+        .commandListHeading(equals(program()) ? "%nCommands:%n" : "%nMore:%n")
+        .sortOptions(equals(program()));
   }
 
   private static String[] trimmed(Stream<String> lines) {
