@@ -24,11 +24,11 @@ import starchfilm.report.words.RoomWords;
  * One thing a maker decided or measured, the same label for every trial, so that trials can be laid
  * side by side.
  *
- * @param bar its size from nothing, to tell more from less by a bar; empty for a kind or a name,
- *     and for what does not start at nothing
+ * @param bar its size from nothing, to tell more from less by a bar; NaN for a kind or a name, and
+ *     for what does not start at nothing
  * @param decides whether it decides what film it becomes, and so is named among the changes
  */
-record ComparedAttribute(String label, String text, OptionalDouble bar, boolean decides) {
+record ComparedAttribute(String label, String text, double bar, boolean decides) {
   private static final String NONE = "none";
 
   /**
@@ -48,10 +48,11 @@ record ComparedAttribute(String label, String text, OptionalDouble bar, boolean 
         deciding("starch", RecipeWords.starchKinds(recipe)),
         plasticiser(composition.glycerolPerDryStarch()),
         acidLevel(composition.aceticAcid()),
-        deciding(
+        new ComparedAttribute(
             "dry solids in the paste",
             PERCENT.figure(composition.drySolids()),
-            composition.drySolids()),
+            composition.drySolids(),
+            true),
         wetThickness(pour),
         deciding("unevenness", "± " + percent(pour.unevenness())),
         deciding("plate", RecipeWords.plate(casting.plate())),
@@ -77,10 +78,11 @@ record ComparedAttribute(String label, String text, OptionalDouble bar, boolean 
                     MINUTE.whole(cook.durationS().value()),
                     CELSIUS.figure(cook.topTemperatureK().value()))),
         further("boiled off", GRAM.figure(cook.waterLostKg().value())),
-        further(
+        new ComparedAttribute(
             "paste on a plate",
             GRAM.figure(forecast.pouredKgPerPlate()),
-            forecast.pouredKgPerPlate()),
+            forecast.pouredKgPerPlate(),
+            false),
         further("plates poured", Integer.toString(pour.plates())),
         further("paste when poured", CELSIUS.figure(pour.pasteTemperatureK())),
         further(
@@ -92,23 +94,15 @@ record ComparedAttribute(String label, String text, OptionalDouble bar, boolean 
   }
 
   private static ComparedAttribute deciding(String label, String text) {
-    return new ComparedAttribute(label, text, OptionalDouble.empty(), true);
-  }
-
-  private static ComparedAttribute deciding(String label, String text, double bar) {
-    return new ComparedAttribute(label, text, OptionalDouble.of(bar), true);
+    return new ComparedAttribute(label, text, Double.NaN, true);
   }
 
   private static ComparedAttribute further(String label, String text) {
-    return new ComparedAttribute(label, text, OptionalDouble.empty(), false);
-  }
-
-  private static ComparedAttribute further(String label, String text, double bar) {
-    return new ComparedAttribute(label, text, OptionalDouble.of(bar), false);
+    return new ComparedAttribute(label, text, Double.NaN, false);
   }
 
   private static ComparedAttribute grams(String label, double kg) {
-    return further(label, kg == 0 ? NONE : GRAM.noted(kg), kg);
+    return new ComparedAttribute(label, kg == 0 ? NONE : GRAM.noted(kg), kg, false);
   }
 
   /** A thickness that follows from the grams poured or cooked is not known to four figures. */
@@ -118,23 +112,23 @@ record ComparedAttribute(String label, String text, OptionalDouble bar, boolean 
         pour.weighedKg().isPresent()
             ? MILLIMETRE.figure(metres)
             : Figures.three(MILLIMETRE.of(metres)) + " mm";
-    return deciding("wet thickness", text, metres);
+    return new ComparedAttribute("wet thickness", text, metres, true);
   }
 
   private static ComparedAttribute plasticiser(double level) {
     String text = level == 0 ? NONE : PERCENT.two(level) + " g";
-    return deciding("glycerol per 100 g dry starch", text, level);
+    return new ComparedAttribute("glycerol per 100 g dry starch", text, level, true);
   }
 
   private static ComparedAttribute acidLevel(double share) {
     String text = share == 0 ? NONE : GRAM.figure(share);
-    return deciding("acid per kg paste", text, share);
+    return new ComparedAttribute("acid per kg paste", text, share, true);
   }
 
   private static ComparedAttribute vinegar(VinegarPortion portion) {
     double kg = portion.massKg().value();
     String text = GRAM.noted(kg) + " at " + PERCENT.noted(portion.acidityFraction().value());
-    return further("vinegar", kg == 0 ? NONE : text, kg);
+    return new ComparedAttribute("vinegar", kg == 0 ? NONE : text, kg, false);
   }
 
   private static String percent(double ratio) {

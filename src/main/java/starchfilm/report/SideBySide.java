@@ -175,7 +175,8 @@ record SideBySide(
   }
 
   private static ComparedRow differingRow(List<ComparedAttribute> row, int base) {
-    double most = row.stream().mapToDouble(noted -> noted.bar().orElse(0)).max().orElse(0);
+    double most =
+        row.stream().mapToDouble(ComparedAttribute::bar).filter(bar -> bar > 0).max().orElse(0);
     List<ComparedCell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       ComparedAttribute noted = row.get(i);
@@ -184,8 +185,8 @@ record SideBySide(
               noted.text(),
               "",
               !noted.text().equals(row.get(base).text()),
-              noted.bar().isPresent() && most > 0
-                  ? Scale.linear(0, most, 0, 100).place(noted.bar().getAsDouble()) + "%"
+              noted.bar() >= 0 && most > 0
+                  ? Scale.linear(0, most, 0, 100).place(noted.bar()) + "%"
                   : "",
               Optional.empty()));
     }

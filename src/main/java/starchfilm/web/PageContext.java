@@ -19,6 +19,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.plan.PlanReport;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.words.PlainWords;
 import starchfilm.request.RefusedRequestException;
@@ -237,6 +238,11 @@ record PageContext(
     Map<String, String> names = new LinkedHashMap<>();
     trials.forEach(trial -> names.put(folder.name(trial.file()), trial.name()));
     return names;
+  }
+
+  /** Weigh-out sheets and labels to print. */
+  PlanReport printed() {
+    return new PlanReport(renderer);
   }
 
   /** The page of a trial. */

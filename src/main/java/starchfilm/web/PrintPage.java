@@ -8,7 +8,6 @@ import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlateLabel;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -17,19 +16,15 @@ import starchfilm.web.http.Routes;
 
 /** What is printed: a trial's weigh-out sheet, and labels to stick on plates. */
 record PrintPage(PageContext desk) {
-  private PlanReport report() {
-    return new PlanReport(desk.renderer());
-  }
-
   void addTo(Routes table) {
     table
-        .read("/trial/sheet", request -> Documents.page(report().html(one(request))))
+        .read("/trial/sheet", request -> Documents.page(desk.printed().html(one(request))))
         .read("/trial/labels", request -> labels(one(request)))
         .read("/plates/labels", request -> labels(onTheShelf()));
   }
 
   private Response labels(List<TrialForecast> trials) {
-    return Documents.page(report().labels(trials.stream().flatMap(PlateLabel::of).toList()));
+    return Documents.page(desk.printed().labels(trials.stream().flatMap(PlateLabel::of).toList()));
   }
 
   private List<TrialForecast> one(Request request) {

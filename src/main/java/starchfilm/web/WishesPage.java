@@ -10,7 +10,6 @@ import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.report.plan.NamedRecipe;
-import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.request.PlanQuestion;
@@ -34,10 +33,6 @@ record WishesPage(PageContext desk) {
           "scale", "1",
           "air", "20",
           "rh", "50");
-
-  private PlanReport report() {
-    return new PlanReport(desk.renderer());
-  }
 
   void addTo(Routes table) {
     table
@@ -140,11 +135,11 @@ record WishesPage(PageContext desk) {
   }
 
   private Response sheets(Request request) {
-    return Documents.page(report().html(found(question(form(request.query())))));
+    return Documents.page(desk.printed().html(found(question(form(request.query())))));
   }
 
   private Response labels(Request request) {
-    return Documents.page(report().labels(found(question(form(request.query()))).labels()));
+    return Documents.page(desk.printed().labels(found(question(form(request.query()))).labels()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */
