@@ -78,6 +78,13 @@ class DamagedWorkshopTest {
         .endsWith(MEND);
   }
 
+  /** Half a word is no word of the format, yet it is the end that is missing. */
+  @Test
+  void cutOffInAWord() throws IOException {
+    Files.writeString(file(), sound.substring(0, sound.indexOf("true") + 2));
+    assertThat(fault().sentence()).contains("a file that ends early given");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -98,7 +105,7 @@ class DamagedWorkshopTest {
         "/plates/0/pull/0 | \"x\" | plates",
         "/plates/0/pull/0 | 1e300 | plates",
         "/plates/0/pull/0 | -1e14 | plates",
-        "/plates/0/precision/0/0 | -5 | plates",
+        "/plates/0/precision/0/0 | -5 | plates[1]: figures that no weighings can teach",
         "/plates/0/precision/1/0 | 1e9 | plates",
         "/plates/0/precision/0/0 | 1e9 | plates",
         "/plates/0/precision/3 | [1] | plates",

@@ -270,4 +270,25 @@ class LearnerTest {
               assertThat(left.dotProduct(step)).as(plate.file()).isLessThan(0.02);
             });
   }
+
+  /**
+   * Two of 1,600 made-up notebooks in which full steps from round to round go back and forth for
+   * ever: learning comes to rest all the same, and one more round moves nothing.
+   */
+  @ParameterizedTest
+  @CsvSource({"877, 1.474", "1001, 2.17"})
+  void platesThatFullStepsSwingToAndFroComeToRest(int seed, double factor) {
+    Learner learner = taughtByTwoStories(seed, factor);
+    SharedParameters learnt = learner.shared();
+    SharedParameters next =
+        SharedParameters.after(
+            learner.plates().stream().map(plate -> plate.again(learnt).likelihood()).toList());
+    for (FittedPlate plate : learner.plates()) {
+      Normal before = plate.model().before(learnt);
+      RealVector moved = plate.model().before(next).mean().subtract(before.mean());
+      for (int i = 0; i < VarianceShares.COUNT; i++) {
+        assertThat(Math.abs(moved.getEntry(i))).isLessThan(0.06 * before.sd(i));
+      }
+    }
+  }
 }
