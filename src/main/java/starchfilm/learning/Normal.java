@@ -1,7 +1,6 @@
 package starchfilm.learning;
 
 import java.util.Arrays;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -54,7 +53,6 @@ record Normal(RealVector mean, RealMatrix covariance) {
 
   /** A matrix without the unevenness that rounding leaves between its halves. */
   static RealMatrix symmetric(RealMatrix matrix) {
-    return new Array2DRowRealMatrix(
-        matrix.add(matrix.transpose()).scalarMultiply(0.5).getData(), false);
+    return matrix.add(matrix.transpose()).scalarMultiply(0.5);
   }
 }

@@ -1,6 +1,5 @@
 package starchfilm.learning;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -8,6 +7,7 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * The evidence of one plate's weighings on the deviations it shares with others: a normal
@@ -71,8 +71,8 @@ record PlateLikelihood(
                 .toArray());
     RealMatrix scaled = Normal.symmetric(spreads.multiply(precision).multiply(spreads));
     double[] eigenvalues = new EigenDecomposition(scaled).getRealEigenvalues();
-    double least = Arrays.stream(eigenvalues).min().orElse(0);
-    double most = Arrays.stream(eigenvalues).max().orElse(0);
+    double least = StatUtils.min(eigenvalues);
+    double most = StatUtils.max(eigenvalues);
     if (least < -ROUNDING * Math.max(1, most) || most > MOST_BOUND) {
       return false;
     }

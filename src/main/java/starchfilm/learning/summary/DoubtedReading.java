@@ -19,6 +19,6 @@ public record DoubtedReading(
    */
   public String sentence() {
     return "%s, %s: %s noted, %s would fit the others; counted at %s %%"
-        .formatted(file, reading, noted, fitting, Math.max(0, Math.round(100 * countsFor)));
+        .formatted(file, reading, noted, fitting, Math.round(100 * countsFor));
   }
 }
