@@ -104,11 +104,20 @@ class LauncherTest {
 
   @Test
   void startsWithoutAnArchiveWhereNoneCanBeMade() throws Exception {
-    trained = "1";
+    trained = "134";
 
     assertThat(start("--help")).isEqualTo(3);
     assertThat(called()).doesNotContain("archive").endsWith("<--help>");
     assertThat(home.resolve("lib")).isEmptyDirectory();
+  }
+
+  /** The example may have been thrown away; each start then tried in vain and took four times as long. */
+  @Test
+  void archivesTheClassesWithoutTheExample() throws Exception {
+    trained = "2";
+
+    assertThat(start("--help")).isEqualTo(3);
+    assertThat(called()).startsWith("train", "archive").endsWith("<--help>");
   }
 
   /** It did with a Java 17: the user saw "Aborted", and a report of it lay in the folder. */
