@@ -28,9 +28,8 @@ record ComparedRows(List<TrialForecast> trials) {
 
   /** The expected figures: waiting times first, then the film. */
   List<ComparedRow> expected() {
-    DryingScale scale = DryingScale.of(trials);
     List<ComparedRow> rows = new ArrayList<>();
-    Awaited.all().forEach(milestone -> rows.add(waiting(milestone, scale)));
+    Awaited.all().forEach(milestone -> rows.add(waiting(milestone)));
     rows.add(row("in the hand", trial -> ComparedCell.of(PlainWords.word(trial.film().feel()))));
     FilmFigure.MEASURED.forEach(property -> rows.add(film(property)));
     return rows;
@@ -70,7 +69,8 @@ record ComparedRows(List<TrialForecast> trials) {
                 Optional.of(words.apply(trial)).filter(s -> !s.isEmpty()).orElse(NOTHING)));
   }
 
-  private ComparedRow waiting(Milestone milestone, DryingScale scale) {
+  /** Told by its length, which is what compares; a figure above has it on one scale. */
+  private ComparedRow waiting(Milestone milestone) {
     double longestS =
         trials.stream()
             .mapToDouble(trial -> trial.drying().timeS(milestone).middle())
@@ -81,10 +81,12 @@ record ComparedRows(List<TrialForecast> trials) {
         Awaited.label(milestone, ", "),
         trial -> {
           Band seconds = trial.drying().timeS(milestone);
-          return ComparedCell.drawn(
-              PourCalendar.of(trial.trial()).moment(seconds.middle()),
+          return new ComparedCell(
               Spans.of(seconds, longestS),
-              scale.strip(Awaited.key(milestone), seconds));
+              PourCalendar.of(trial.trial()).moment(seconds.middle()),
+              false,
+              "",
+              Optional.empty());
         });
   }
 

@@ -47,8 +47,8 @@ public final class DryingFigure {
   /** Lines that the style sheet tells apart. */
   private static final int LOOKS = 12;
 
-  private static final int FIRST_LANE = 94;
-  private static final int LANE_STEP = 28;
+  private static final int FIRST_LANE = 84;
+  private static final int LANE_STEP = 24;
   private static final int MOST_TICKS = 9;
   private static final int READ_OUTS = 36;
 

@@ -50,7 +50,7 @@ final class Outcomes {
             figure(
                 "Glycerol and stretch",
                 "glycerol, g per 100 g dry starch",
-                "stretch at break, %",
+                "stretch at break, % (line: forecast, none: measured)",
                 places(
                     trials,
                     trial -> PERCENT.of(trial.composition().glycerolPerDryStarch()),
@@ -109,11 +109,12 @@ final class Outcomes {
     StringBuilder words = new StringBuilder();
     for (OutcomePoint place : places) {
       String said =
-          "%s: %s against %s; %s"
+          "%s: %s against %s, %s; %s"
               .formatted(
                   place.trial().trial().name(),
                   Figures.two(place.across()),
                   Figures.two(place.up().middle()),
+                  place.up().low() < place.up().high() ? "forecast" : "measured",
                   judged(place.trial()));
       words.append(said).append(". ");
       String number = Integer.toString(place.number());

@@ -62,11 +62,18 @@ record ComparePage(PageContext desk) {
   }
 
   private Response choose(Request request) {
-    List<Trial> trials = desk.folder().read().trials();
+    Notebook notebook = desk.folder().read();
+    List<Trial> trials = notebook.trials();
     return desk.page(
         "compare",
         "compare",
-        Map.of("rows", desk.rows(trials), "ticked", ticked(request.query(), trials)));
+        Map.of(
+            "rows",
+            desk.rows(trials),
+            "ticked",
+            ticked(request.query(), trials),
+            "troubles",
+            FileTrouble.of(notebook.faults(), desk.folder())));
   }
 
   /** The trials ticked: those compared before, all, none, or the last ones poured. */

@@ -95,7 +95,19 @@ record RoomPage(PageContext desk) {
           NewRoom.note(file, RoomAccount.SWING, posted::text);
           return seen(file, "The day and the night are noted.");
         },
-        why -> page(422, file, request, why));
+        why -> page(422, file, request, why.stream().map(RoomPage::inWords).toList()));
+  }
+
+  /** A sentence about fields of the file, in the words of the form. */
+  private static String inWords(String sentence) {
+    String told = sentence;
+    for (TrialField field : RoomAccount.SWING.fields()) {
+      String label = Input.of(field).label();
+      told =
+          told.replace("room.swing." + field.key() + ":", label + ":")
+              .replace(field.key(), "\u201C" + label + "\u201D");
+    }
+    return told;
   }
 
   private Response seen(Path file, String said) {

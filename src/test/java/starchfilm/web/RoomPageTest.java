@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import starchfilm.web.Served.Content;
@@ -87,6 +88,22 @@ class RoomPageTest {
         .contains("\"coolest_C\": 8", "\"warmest_at\": \"15:00\"")
         .doesNotContain("air_C");
     assertThat(site.get(PAGE).body()).contains("8–18 °C", "<polyline");
+  }
+
+  @Test
+  void refusesASwingInTheWordsOfTheForm() {
+    HttpResponse<String> answer =
+        site.post(
+            "/trial/swing",
+            ("file=%s=coolest_C=12=warmest_C=8=driest_rh_pct=50=dampest_rh_pct=80=warmest_at=12:00")
+                .formatted(DryingTrial.FILE)
+                .split("="));
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(Jsoup.parse(answer.body()).select(".refusal").text())
+        .startsWith("Air temperature at its lowest, \u00B0C: ")
+        .contains("above \u201CAir temperature at its highest, \u00B0C\u201D given")
+        .doesNotContain("_C");
   }
 
   @Test

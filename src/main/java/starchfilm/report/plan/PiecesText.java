@@ -131,8 +131,8 @@ final class PiecesText {
     Band range = Band.of(oil);
     lines.add(
         ("That much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
-             + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
-             + " oil.")
+                + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
+                + " oil.")
             .formatted(
                 Figures.of(range.middle() * G_PER_KG, 2),
                 Figures.of(range.low() * G_PER_KG, 2),
