@@ -40,11 +40,12 @@ final class WrittenDate {
 
   /** The time to a date (s), which is said back. */
   static double secondsFromNow(EntryReader in, String typed, Clock clock) {
-    double seconds = secondsFromNow(typed, clock);
-    LocalDateTime now = LocalDateTime.now(clock);
-    LocalDateTime by = now.plus(Duration.ofMillis(Math.round(seconds * 1000)));
+    // One now for both: with a second one, a deadline of 12:00 was said to be 11:59.
+    Clock stopped = Clock.fixed(clock.instant(), clock.getZone());
+    LocalDateTime now = LocalDateTime.now(stopped);
+    LocalDateTime by = coming(typed, stopped);
     in.remark("By %s, poured now, %s.".formatted(shown(by, now), shown(now, now)));
-    return seconds;
+    return seconds(now, by);
   }
 
   private static String shown(LocalDateTime time, LocalDateTime now) {
@@ -68,18 +69,25 @@ final class WrittenDate {
   static double secondsFromNow(String typed, Clock clock) {
     // One now for both, or 0 d is a moment to come.
     Clock stopped = Clock.fixed(clock.instant(), clock.getZone());
+    return seconds(LocalDateTime.now(stopped), coming(typed, stopped));
+  }
+
+  private static LocalDateTime coming(String typed, Clock stopped) {
     LocalDateTime now = LocalDateTime.now(stopped);
     LocalDateTime at =
         new MomentParser(stopped)
             .coming(typed)
             .orElseThrow(() -> new MistypedException(typed, ALLOWED, "write it like one of these"));
-    double seconds = Duration.between(now, at).toMillis() / 1e3;
-    if (!(seconds > 0)) {
+    if (!(seconds(now, at) > 0)) {
       throw new MistypedException(
           typed,
           "a moment after now, " + shown(now, now),
           "it is past; write a time from now, such as 5d, or a later day");
     }
-    return seconds;
+    return at;
+  }
+
+  private static double seconds(LocalDateTime from, LocalDateTime to) {
+    return Duration.between(from, to).toMillis() / 1e3;
   }
 }

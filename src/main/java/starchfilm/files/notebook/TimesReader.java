@@ -90,6 +90,14 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
           "check this time and poured_at");
       return OptionalDouble.empty();
     }
+    if (moment instanceof Moment.ByTheClock clock
+        && clock.putForwardMs(pouredAt.orElseThrow()) != 0) {
+      section.notice(
+          field,
+          "the clocks were put %s between the pour and this; counted as %s after the pour"
+              .formatted(
+                  clock.putForwardMs(pouredAt.get()) > 0 ? "forward" : "back", Words.span(s)));
+    }
     return seconds;
   }
 }
