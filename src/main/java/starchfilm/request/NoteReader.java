@@ -121,7 +121,8 @@ final class NoteReader {
       in.refuseBeside(
           "pot.poured-mass",
           "note.of",
-          "; it is the paste on the first plate, and the others are poured as thick; leave one out");
+          "; it is the paste on the first plate, and the others are poured as thick; leave one"
+              + " out");
     }
     put(
         pouring
@@ -154,7 +155,7 @@ final class NoteReader {
       return;
     }
     List<NotedLine> lines = NotedLine.of(TrialFileText.of(subject.file()).text());
-    notes.addAll(in.each("note.replace", typed -> NoteWords.corrected(lines, typed)));
+    notes.addAll(in.each("note.replace", typed -> words.corrected(lines, typed)));
     // From the last line on, so that those before keep their places.
     in.each("note.drop", name -> NotedLine.named(lines, name)).stream()
         .sorted(Comparator.comparingInt(NotedLine::number).reversed())
@@ -165,7 +166,7 @@ final class NoteReader {
     if (in.has("note.line")) {
       in.require("note.value", "what stands in its place");
       in.one("note.line", name -> NotedLine.seen(lines, name, was))
-          .flatMap(line -> in.one("note.value", line::with))
+          .flatMap(line -> in.one("note.value", typed -> words.corrected(line, typed)))
           .ifPresent(notes::add);
     }
   }

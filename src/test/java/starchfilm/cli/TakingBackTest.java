@@ -195,4 +195,52 @@ class TakingBackTest {
 
     assertThat(Files.readString(folder.resolve("mine.json"))).doesNotContain("invented");
   }
+
+  @Test
+  void aTimeThatWasNotedWronglyIsCorrectedAsAValueIs() throws IOException {
+    noting("--replace", "weighing 2=yesterday 18:30", "--replace", "weighing 1=3h");
+
+    assertThat(terminal.out())
+        .contains(
+            "corrected: weighed 709 g, +6h is now at Sun 19 Apr, 18:30",
+            "corrected: weighed 740 g, +2h is now at +3h");
+    assertThat(Files.readString(file))
+        .contains("{\"at\": \"2026-04-19T18:30\", \"mass_g\": 709}")
+        .contains("{\"at\": \"+3h\", \"mass_g\": 740}");
+  }
+
+  @Test
+  void aTimeBeforeThePourOrToComeIsRefusedAndNothingChanged() throws IOException {
+    assertThat(terminal.run("note", "blend.json", "--replace", "weighing 2=2026-04-18 10:00"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("before the pour");
+    assertThat(terminal.run("note", "blend.json", "--replace", "weighing 2=2026-04-22 10:00"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("allowed a time up to now");
+
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+  }
+
+  @Test
+  void listsWhatIsSaidOfAFaultAndOfAPicture() throws IOException {
+    Files.write(
+        folder.resolve("edge.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10});
+    Files.writeString(
+        file,
+        TRIAL.replace(
+            "\"remarks\"",
+            """
+            "faults": [{"kind": "cracked", "where": "edge", "remark": "from the rim"}],
+              "photos": ["edge.png"],
+              "photo_notes": [
+                {"file": "edge.png", "at": "+6h", "caption": "a crack"},
+                {"file": "edge.png", "caption": "two cracks"}
+              ],
+              "remarks\"\
+            """));
+
+    assertThat(noting("--list"))
+        .contains("fault 1: cracked, edge: from the rim")
+        .contains("photo 1: photo edge.png, two cracks, +6h");
+  }
 }

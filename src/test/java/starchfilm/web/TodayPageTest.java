@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.web.Served.Content;
 
 class TodayPageTest {
@@ -69,6 +70,45 @@ class TodayPageTest {
 
     assertThat(site.getMade(back).body())
         .containsPattern("id=\"mass-trial-second-json\"[^>]*autofocus");
+  }
+
+  @Test
+  void correctsTheTimeOfANotedLine(@Served(Content.DRYING) RunningSite site) throws Exception {
+    site.post(
+        "/trial/note",
+        "file",
+        DryingTrial.FILE,
+        "kind",
+        "fault",
+        "what",
+        "cracked",
+        "where",
+        "edge");
+    String was =
+        NotedLine.of(Files.readString(site.folder().resolve(DryingTrial.FILE))).stream()
+            .filter(line -> line.name().equals("fault 1"))
+            .map(NotedLine::seen)
+            .findFirst()
+            .orElseThrow();
+
+    int status =
+        site.post(
+                "/trial/note",
+                "file",
+                DryingTrial.FILE,
+                "kind",
+                "correct",
+                "line",
+                "fault 1",
+                "was",
+                was,
+                "value",
+                "19.4.2026 12:30")
+            .statusCode();
+
+    assertThat(status).isEqualTo(303);
+    assertThat(Files.readString(site.folder().resolve(DryingTrial.FILE)))
+        .contains("\"at\": \"2026-04-19T12:30\"");
   }
 
   @Test

@@ -61,6 +61,7 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    */
   public static LocalDateTime pour(MomentParser moments, String typed) {
     if (moments.parse(typed) instanceof Moment.ByTheClock clock) {
+      moments.refuseFuture(clock, Optional.empty(), typed);
       return clock.time().withNano(0);
     }
     throw new MistypedException(
@@ -227,19 +228,42 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
   }
 
   /**
-   * A line that was noted before, with another value.
+   * A line that was noted before, with another value or at another time.
    *
    * @param lines what was noted
-   * @param typed such as {@code weighing 2=690g}
+   * @param typed such as {@code weighing 2=690g} or {@code weighing 2=yesterday 18:30}
    * @return the note
    */
-  public static Note corrected(List<NotedLine> lines, String typed) {
+  public Note corrected(List<NotedLine> lines, String typed) {
     int equals = typed.indexOf('=');
     if (equals < 0) {
       throw new MistypedException(
           typed, "a line and its new value, such as weighing 2=690g", "write it so");
     }
-    return NotedLine.named(lines, typed.substring(0, equals)).with(typed.substring(equals + 1));
+    return corrected(
+        NotedLine.named(lines, typed.substring(0, equals)), typed.substring(equals + 1));
+  }
+
+  /**
+   * The same of a line at hand.
+   *
+   * @param line what was noted
+   * @param typed a time, where the line has one, or else its value
+   */
+  public Note corrected(NotedLine line, String typed) {
+    String counted = counted(typed);
+    return line.timeField().isPresent() && isTime(counted)
+        ? line.at(when(counted))
+        : line.with(typed);
+  }
+
+  private boolean isTime(String typed) {
+    try {
+      moments.parse(typed);
+      return true;
+    } catch (MistypedException noTime) {
+      return false;
+    }
   }
 
   /**

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.LocatedReader;
@@ -24,8 +26,9 @@ import starchfilm.files.notebook.TrialField;
  * @param kind what it tells
  * @param number which of its kind, from 1 in the order of the file
  * @param node what stands in the file
+ * @param told what it says; of a picture, what is noted of it
  */
-public record NotedLine(NoteKind kind, int number, Located node) {
+public record NotedLine(NoteKind kind, int number, Located node, Located told) {
   private static final String UM = "dry_thickness_um";
   private static final Map<String, List<String>> ROWS =
       PackedText.rows(NotedLine.class, "noted-lines.words", 4).stream()
@@ -87,7 +90,7 @@ public record NotedLine(NoteKind kind, int number, Located node) {
    * @return such as {@code weighed 690 g, Fri 27 Nov, 9:08}
    */
   public String words() {
-    return kind.words(node);
+    return kind.words(told);
   }
 
   /** Returns whether it has a value that can be corrected. */
@@ -134,10 +137,24 @@ public record NotedLine(NoteKind kind, int number, Located node) {
     for (NoteKind kind : NoteKind.values()) {
       int number = 0;
       for (Located node : trial.entries(kind.list())) {
-        lines.add(new NotedLine(kind, ++number, node));
+        Located told = kind == NoteKind.PHOTO ? told(node, trial) : node;
+        lines.add(new NotedLine(kind, ++number, node, told));
       }
     }
     return lines;
+  }
+
+  /** A picture with what is noted of it; a later entry counts over an earlier one. */
+  private static Located told(Located picture, Located trial) {
+    ObjectValue told = Located.object().with("file", picture);
+    for (Located note : trial.entries("photo_notes")) {
+      if (note instanceof ObjectValue said && said.shown("file").equals(picture.shown())) {
+        for (Map.Entry<String, Member> one : said.members().entrySet()) {
+          told = told.with(one.getKey(), one.getValue().value());
+        }
+      }
+    }
+    return told;
   }
 
   /**
@@ -215,6 +232,27 @@ public record NotedLine(NoteKind kind, int number, Located node) {
       return TextEdit.append(text, "photo_notes", said);
     }
     return TextEdit.set(text, node instanceof ObjectValue ? place + "." + field() : place, value);
+  }
+
+  /** The field of the time it has or may have; empty where it has none of its own. */
+  Optional<String> timeField() {
+    return switch (kind) {
+      case WEIGHING, FAULT, MOVE -> Optional.of("at");
+      case PLATE -> node.get("off_at").map(there -> "off_at");
+      default -> Optional.empty();
+    };
+  }
+
+  /**
+   * The line at another time.
+   *
+   * @param time as a file keeps it
+   */
+  Note at(String time) {
+    Located at = Located.text(time);
+    return new Note.Edit(
+        "corrected: " + words() + " is now at " + LineWords.shown(at),
+        text -> TextEdit.set(text, place(text) + "." + timeField().orElseThrow(), at));
   }
 
   /** The line is taken out; a picture stays beside the file. */
