@@ -67,6 +67,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern POURED_WORD = TYPED.get("poured");
   private static final Pattern ON_A_PLATE = TYPED.get("on a plate");
   private static final Pattern EACH = TYPED.get("each");
+  private static final Pattern FROM_SHOP = TYPED.get("from shop");
   private static final Pattern FROM_JAR = TYPED.get("from jar");
 
   /** What else is said of where glycerol comes from: recovered from oil, bought in a shop. */
@@ -248,6 +249,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return rest.isEmpty()
           ? from
           : GLYCEROL.isNamed(rest) ? both(said(rest.replaceAll(" +", " ")), from) : List.of();
+    }
+    Matcher shop = FROM_SHOP.matcher(part);
+    if (shop.matches() && GLYCEROL.isNamed(shop.group(1).toLowerCase(Locale.ROOT))) {
+      Said bought = new Said("jar.origin", Named.of(GlycerolOrigin.BOUGHT));
+      return both(said(shop.group(1)), List.of(bought, new Said("line.shop", shop.group(2))));
     }
     Matcher jar = FROM_JAR.matcher(part);
     if (jar.matches() && GLYCEROL.isNamed(jar.group(1).toLowerCase(Locale.ROOT))) {

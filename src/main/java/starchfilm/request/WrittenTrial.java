@@ -88,6 +88,11 @@ final class WrittenTrial {
     }
     JarOrigin.stated(in)
         .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", Named.of(from))));
+    if (in.has("line.shop")) {
+      in.remark(
+          "Glycerol \"%s\" is taken as bought with a label; if it has none, write --origin unknown."
+              .formatted(in.word("line.shop")));
+    }
     amounts();
     WrittenKitchen.plates(in, "trial.plate").ifPresent(this::sized);
     weighed();

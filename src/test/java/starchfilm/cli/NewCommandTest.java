@@ -367,4 +367,43 @@ class NewCommandTest {
     assertThat(terminal.run("new")).isEqualTo(ExitCodes.WRONG_INPUT);
     assertThat(terminal.err()).contains("new needs what you cooked");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"room log.csv", "\"room log.csv\"", "log: room log.csv"})
+  void aHygrometerLogInTheLineIsTheRoom(String part) throws IOException {
+    Files.writeString(
+        folder.resolve("room log.csv"),
+        "time,air_C,rh_pct\n2026-04-19 10:00,20,50\n2026-04-20 10:00,21,52\n");
+
+    int exit =
+        terminal.run(
+            "new", "20 g potato, 6 g glycerol, 360 g water, 30x20cm, yesterday 18:30, " + part);
+
+    assertThat(exit).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("as-cooked.json")))
+        .contains("\"log_csv\" : \"room log.csv\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"from the market", "from the pharmacy", "aus der Apotheke"})
+  void glycerolFromAShopIsBoughtAndThatIsSaid(String where) throws IOException {
+    int exit =
+        terminal.run(
+            "new", "20 g potato, 6 g glycerol " + where + ", 360 g water, 30x20cm, 20C 50%");
+
+    assertThat(exit).as(terminal.err()).isZero();
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("Glycerol \"" + where + "\" is taken as bought with a label");
+    assertThat(Files.readString(folder.resolve("as-cooked.json")))
+        .contains("\"origin\" : \"bought\"");
+  }
+
+  @Test
+  void ofNoGlycerolNothingAboutAJarIsAssumed() {
+    terminal.run("new", "20 g potato, 0 g glycerol, 360 g water, 30x20cm, 20C 50%");
+
+    assertThat(terminal.out())
+        .contains("Not given, so assumed")
+        .doesNotContain("--purity", "--salt");
+  }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
@@ -35,6 +36,12 @@ final class GlycerolReader {
       return new GlycerolPortion(Estimate.exact(0), NONE);
     }
     ObjectReader section = found.get();
+    boolean isNone =
+        section.value("mass_g").map(Located::shown).filter(g -> g.matches("0[.0]*")).isPresent();
+    if (isNone && OF_THE_JAR.stream().noneMatch(section::has) && !section.has("jar")) {
+      // Of no glycerol, nothing about a jar is assumed.
+      return new GlycerolPortion(Estimate.exact(0), NONE);
+    }
     GlycerolStock stock = section.has("jar") ? kept(section, file) : stock(section);
     Estimate assumed = ASSUMED_PER_STARCH.times(starchKg);
     Estimate massKg =
