@@ -29,6 +29,7 @@ record LogBody(LogColumns columns, List<LogRow> rows) {
       Optional<LogColumns> named = words ? LogColumns.named(row) : Optional.empty();
       if (named.isPresent()) {
         tell(rows, i, log);
+        tell(row, named.get(), log);
         return new LogBody(named.get(), rows.subList(i + 1, rows.size()));
       }
       if (words && row.cells().size() >= 3 && strange.isEmpty()) {
@@ -55,6 +56,16 @@ record LogBody(LogColumns columns, List<LogRow> rows) {
     long numbers = cells.stream().filter(cell -> LogReading.number(cell).isPresent()).count();
     boolean dated = IntStream.range(0, cells.size()).anyMatch(at -> LogColumns.isDate(cells, at));
     return dated && numbers >= 2;
+  }
+
+  private static void tell(LogRow header, LogColumns columns, Findings log) {
+    if (columns.isOneOfSeveral()) {
+      log.notice(
+          Place.of(header.line()),
+          "of several columns of temperature or humidity, \"%s\" and \"%s\" are read; for another sensor, put its columns first"
+              .formatted(
+                  header.cells().get(columns.air()), header.cells().get(columns.humidity())));
+    }
   }
 
   private static void tell(List<LogRow> rows, int above, Findings log) {

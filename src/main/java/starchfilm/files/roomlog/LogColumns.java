@@ -26,6 +26,7 @@ import starchfilm.files.roomlog.LogTable.LogRow;
  * @param scale degrees Celsius or Fahrenheit, or not said
  * @param countedIn what a bare number in the time column counts (s), from the pour on; empty where
  *     nothing says
+ * @param isOneOfSeveral whether there are more columns of temperature or humidity than these
  */
 record LogColumns(
     int count,
@@ -34,7 +35,8 @@ record LogColumns(
     int air,
     int humidity,
     Degrees scale,
-    OptionalDouble countedIn) {
+    OptionalDouble countedIn,
+    boolean isOneOfSeveral) {
   /** What a temperature is counted in. */
   enum Degrees {
     /** Said to be Celsius. */
@@ -69,18 +71,20 @@ record LogColumns(
             .map(name -> says("dew", name) ? "" : name)
             .toList();
     IntPredicate isTime = i -> says("time", names.get(i)) && !names.get(i).contains("temp");
-    IntPredicate isAir = isTime.negate().and(i -> says("air", names.get(i)));
+    IntPredicate isHumidity = isTime.negate().and(i -> says("humidity", names.get(i)));
+    IntPredicate isAir = isTime.or(isHumidity).negate().and(i -> says("air", names.get(i)));
     int count = names.size();
     int date = first(0, count, isTime);
     int timeOfDay = first(date + 1, count, isTime.and(i -> says("clock", names.get(i))));
-    int humidity = first(0, count, isTime.negate().and(i -> says("humidity", names.get(i))));
-    int air = first(0, count, isAir.and(i -> i != humidity));
+    int humidity = first(0, count, isHumidity);
+    int air = first(0, count, isAir);
     if (date < 0 || air < 0 || humidity < 0) {
       return Optional.empty();
     }
     Degrees scale = scale(names.get(air));
     OptionalDouble unit = unit(names.get(date));
-    return Optional.of(new LogColumns(count, date, timeOfDay, air, humidity, scale, unit));
+    boolean more = first(air + 1, count, isAir) >= 0 || first(humidity + 1, count, isHumidity) >= 0;
+    return Optional.of(new LogColumns(count, date, timeOfDay, air, humidity, scale, unit, more));
   }
 
   private static int first(int from, int count, IntPredicate wanted) {
@@ -140,7 +144,8 @@ record LogColumns(
             before,
             before + 1,
             Degrees.NOT_SAID,
-            OptionalDouble.empty());
+            OptionalDouble.empty(),
+            false);
     columns.refuseSwapped(rows);
     return columns;
   }

@@ -17,6 +17,9 @@ record LogOrder(Findings log) {
   /** A pause shorter than this is no gap: air changes little in it. Judged, no source. */
   private static final double GAP_S = 3 * 3600;
 
+  /** More repeated times than the night on which clocks are put back explains (ratio); judged. */
+  private static final double MOST_REPEATED = 0.25;
+
   private static final int GAPS_LISTED = 5;
 
   List<LogReading> inOrder(List<LogReading> readings) {
@@ -39,7 +42,13 @@ record LogOrder(Findings log) {
     int joined = sorted.size() - byTime.size();
     if (joined > 0) {
       log.notice(
-          "times given more than once take the mean of their readings: " + joined + " repeated");
+          "times given more than once take the mean of their readings: "
+              + joined
+              + " repeated"
+              + (joined > sorted.size() * MOST_REPEATED
+                  ? "; if they are of several sensors, leave only the rows of the one beside the"
+                      + " plate"
+                  : ""));
     }
     return byTime.values().stream().map(LogOrder::mean).toList();
   }

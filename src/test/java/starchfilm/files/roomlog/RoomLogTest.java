@@ -38,14 +38,23 @@ class RoomLogTest {
         ISO,
         "time;air_C;rh_pct\n2026-04-02 10:00;12,50;63,25\n2026-04-02 11:00;13,50;61,75\n",
         "time\tair_C\trh_pct\n2026-04-02 10:00\t12.5\t63.25\n2026-04-02 11:00\t13.5\t61.75\n",
-        "time,air_C,rh_pct\n2026-04-02 10:00,\"12,50\",\"63,25\"\n2026-04-02 11:00,\"13,50\",\"61,75\"\n",
+        "time,air_C,rh_pct\n"
+            + "2026-04-02 10:00,\"12,50\",\"63,25\"\n"
+            + "2026-04-02 11:00,\"13,50\",\"61,75\"\n",
         "time,air_C,rh_pct\n2026-04-02 10:00,12,50,63,25\n2026-04-02 11:00,13,50,61,75\n",
-        "# logger 7\n\nNo,Time,Temp(\u00B0C),Humidity(%),Dew point\n1,2026-04-02T10:00:00,12.5,63.25,5\n"
-            + "# moved\n2,2026-04-02T11:00:00,13.5,61.75,6\n",
-        "Datum;Uhrzeit;Temperatur;Feuchte\n02.04.2026;10:00;12,5;63,25\n02.04.2026;11:00;13,5;61,75\n",
+        "# logger 7\n\n"
+            + "No,Time,Temp(\u00B0C),Humidity(%),Dew point\n"
+            + "1,2026-04-02T10:00:00,12.5,63.25,5\n"
+            + "# moved\n"
+            + "2,2026-04-02T11:00:00,13.5,61.75,6\n",
+        "Datum;Uhrzeit;Temperatur;Feuchte\n"
+            + "02.04.2026;10:00;12,5;63,25\n"
+            + "02.04.2026;11:00;13,5;61,75\n",
         "02.04.26 10:00;12,5 \u00B0C;63,25 %\n02.04.26 11:00;13,5 \u00B0C;61,75 %\n",
         "2/4/2026 10:00,12.5,63.25\n2/4/2026 11:00,13.5,61.75\n13/4/2026 11:00,13.5,61.75\n",
-        "4/2/2026 10:00 AM,12.5,63.25\n4/2/2026 11:00 AM,13.5,61.75\n4/13/2026 1:00 PM,13.5,61.75\n",
+        "4/2/2026 10:00 AM,12.5,63.25\n"
+            + "4/2/2026 11:00 AM,13.5,61.75\n"
+            + "4/13/2026 1:00 PM,13.5,61.75\n",
         "time,rh_pct,air_C\n2026-04-02 11:00,61.75,13.5\n2026-04-02 10:00,63.25,12.5\n",
         "time,air_C,rh_pct\r\n2026-04-02 10:00,12.5,63.25\r\n2026-04-02 10:30,--,NaN\r\n"
             + "2026-04-02 11:00,13.5,61.75\r\n",
@@ -54,14 +63,30 @@ class RoomLogTest {
         "hours,air_C,rh_pct\n0,12.5,63.25\n1,13.5,61.75\n",
         "Elapsed (min),Temp,RH\n0,12.5,63.25\n60,13.5,61.75\n",
         "time,air_F,rh_pct\n2026-04-02 10:00,54.5,63.25\n2026-04-02 11:00,56.3,61.75\n",
-        "Time,Temp,RH\n2026-04-02 10:00,54.5\u00B0F,63.25%\n2026-04-02 11:00,56.3 \u00B0F,61.75 %\n",
-        "Logger T-7\nSerial,12345\n\nSite: shed\nTime,Temp (\u00B0C),RH\n2026-04-02 10:00,12.5,63.25\n2026-04-02 11:00,13.5,61.75\n",
+        "Time,Temp,RH\n"
+            + "2026-04-02 10:00,54.5\u00B0F,63.25%\n"
+            + "2026-04-02 11:00,56.3 \u00B0F,61.75 %\n",
+        "Logger T-7\n"
+            + "Serial,12345\n\n"
+            + "Site: shed\n"
+            + "Time,Temp (\u00B0C),RH\n"
+            + "2026-04-02 10:00,12.5,63.25\n"
+            + "2026-04-02 11:00,13.5,61.75\n",
         "1;02.04.2026 10:00;12,5;63,25\n2;02.04.2026 11:00;13,5;61,75\n",
-        "Date;Heure;Temp\u00E9rature (\u00B0C);Humidit\u00E9 (%)\n02/04/2026;10:00;12,5;63,25\n02/04/2026;11:00;13,5;61,75\n13/04/2026;11:00;13,5;61,75\n",
-        "Fecha y hora;Temperatura;Humedad relativa\n2026-04-02 10:00;12,5;63,25\n2026-04-02 11:00;13,5;61,75\n",
-        "Data;Ora;Temperatura;Umidit\u00E0\n02.04.2026;10:00;12,5;63,25\n02.04.2026;11:00;13,5;61,75\n",
+        "Date;Heure;Temp\u00E9rature (\u00B0C);Humidit\u00E9 (%)\n"
+            + "02/04/2026;10:00;12,5;63,25\n"
+            + "02/04/2026;11:00;13,5;61,75\n"
+            + "13/04/2026;11:00;13,5;61,75\n",
+        "Fecha y hora;Temperatura;Humedad relativa\n"
+            + "2026-04-02 10:00;12,5;63,25\n"
+            + "2026-04-02 11:00;13,5;61,75\n",
+        "Data;Ora;Temperatura;Umidit\u00E0\n"
+            + "02.04.2026;10:00;12,5;63,25\n"
+            + "02.04.2026;11:00;13,5;61,75\n",
         "Data/Hora;Temperatura;Umidade\n02.04.2026 10:00;12,5;63,25\n02.04.2026 11:00;13,5;61,75\n",
-        "Zeitpunkt;T [\u00B0C];r.F. [%]\n02.04.2026 10:00;12,5;63,25\n02.04.2026 11:00;13,5;61,75\n",
+        "Zeitpunkt;T [\u00B0C];r.F. [%]\n"
+            + "02.04.2026 10:00;12,5;63,25\n"
+            + "02.04.2026 11:00;13,5;61,75\n",
         "time;air_C;rh_pct\n2 Apr 2026 10:00;12.5;63.25\n2 April 2026 11:00;13.5;61.75\n",
         "time;air_C;rh_pct\nApr 2, 2026 10:00 AM;12.5;63.25\nThu Apr 2, 2026 11:00 AM;13.5;61.75\n",
         "time;air_C;rh_pct\n02-Apr-26 10:00;12.5;63.25\n2. avril 2026 11:00;13.5;61.75\n",
@@ -119,6 +144,32 @@ class RoomLogTest {
   }
 
   @Test
+  void saysWhichOfSeveralSensorsIsRead() {
+    assertThat(
+            notices(
+                """
+                time,kitchen C,kitchen RH,shed C,shed RH
+                2026-04-02 10:00,20,50,10,80
+                2026-04-02 11:00,20,50,10,80
+                """))
+        .containsExactly(
+            "shed.csv, line 1: of several columns of temperature or humidity, \"kitchen C\" and"
+                + " \"kitchen RH\" are read; for another sensor, put its columns first");
+    assertThat(
+            notices(
+                """
+                time,sensor,air_C,rh_pct
+                2026-04-02 10:00,A,20,50
+                2026-04-02 10:00,B,10,80
+                2026-04-02 11:00,A,20,50
+                2026-04-02 11:00,B,10,80
+                """))
+        .containsExactly(
+            "shed.csv: times given more than once take the mean of their readings: 2 repeated; if"
+                + " they are of several sensors, leave only the rows of the one beside the plate");
+  }
+
+  @Test
   void aLogOfEveryMinuteIsAveragedOverHours() {
     StringBuilder csv = new StringBuilder("time,air_C,rh_pct\n");
     for (int minute = 0; minute < 300; minute++) {
@@ -153,9 +204,9 @@ class RoomLogTest {
   void datesThatNothingTellsApart() {
     assertThat(faults("time,air_C,rh_pct\n03/04/2026 10:00,12,60\n03/04/2026 11:00,12,61\n"))
         .containsExactly(
-            "shed.csv, line 2: \"03/04/2026 10:00\" given, allowed dates that say which number is the"
-                + " day; no line of this log shows whether day or month comes first; write dates"
-                + " like 2026-04-02 or 2.4.2026");
+            "shed.csv, line 2: \"03/04/2026 10:00\" given, allowed dates that say which number is"
+                + " the day; no line of this log shows whether day or month comes first; write"
+                + " dates like 2026-04-02 or 2.4.2026");
   }
 
   @Test
@@ -181,16 +232,16 @@ class RoomLogTest {
                 2026-04-02 14:00,12
                 """))
         .containsExactly(
-            "shed.csv, line 3: \"yesterday\" given, allowed a date and time such as 2026-04-02 18:30"
-                + " or 2.4.2026 18:30; write the dates like one of these",
+            "shed.csv, line 3: \"yesterday\" given, allowed a date and time such as 2026-04-02"
+                + " 18:30 or 2.4.2026 18:30; write the dates like one of these",
             "shed.csv, line 4: 120 given, allowed -30 to 90 \u00B0C; delete the"
                 + " row if the sensor failed",
             "shed.csv, line 5: 106 given, allowed 0 to 105 % RH; delete the row if"
                 + " the sensor failed",
             "shed.csv, line 6: \"warm\" given, allowed -30 to 90 \u00B0C; delete"
                 + " the row if the sensor failed",
-            "shed.csv, line 7: 2 cells given, allowed 3 cells as in the first row; put numbers with a"
-                + " decimal comma in double quotes, or separate the cells by semicolons");
+            "shed.csv, line 7: 2 cells given, allowed 3 cells as in the first row; put numbers with"
+                + " a decimal comma in double quotes, or separate the cells by semicolons");
   }
 
   @Test
@@ -217,8 +268,8 @@ class RoomLogTest {
     String warm = "2026-04-02 10:00,65.3,54\n2026-04-02 11:00,64.9,55\n";
     assertThat(faults("Time,Temperature,Humidity\n" + warm))
         .containsExactly(
-            "shed.csv, line 3: a log whose coolest reading is 64.9 given, allowed degrees Celsius of"
-                + " a room, or a column that says its unit; name the column air_F if it is"
+            "shed.csv, line 3: a log whose coolest reading is 64.9 given, allowed degrees Celsius"
+                + " of a room, or a column that says its unit; name the column air_F if it is"
                 + " Fahrenheit, or air_C if it is that warm");
     assertThat(faults("time,air_C,rh_pct\n" + warm))
         .noneMatch(fault -> fault.contains("coolest reading"));
@@ -271,8 +322,8 @@ class RoomLogTest {
   void aLogOfOtherDays() {
     assertThat(faults("time,air_C,rh_pct\n2026-03-02 10:00,12,60\n2026-03-02 11:00,12,60\n"))
         .containsExactly(
-            "shed.csv: a log that ends at 2026-03-02T11:00 given, allowed readings after the pour at"
-                + " 2026-04-02T10:00; name the log of these days, or check poured_at");
+            "shed.csv: a log that ends at 2026-03-02T11:00 given, allowed readings after the pour"
+                + " at 2026-04-02T10:00; name the log of these days, or check poured_at");
   }
 
   @Test
