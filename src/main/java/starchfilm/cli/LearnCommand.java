@@ -3,6 +3,7 @@ package starchfilm.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
@@ -33,13 +34,15 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
       String sentence =
           """
           nothing to learn from: no trial without a fault in %s has weighings that can be used, or \
-          pulled strips; nothing written.%s"""
+          pulled strips; nothing written.%s\
+          """
               .formatted(folder, earlier(folder, home));
       throw files.notebook().faults().isEmpty()
           ? CommandFailure.notComputed(sentence)
           : CommandFailure.wrongInput(sentence);
     }
     results.show(new LearntSheet(workshop.learnt()));
+    Optional<String> replaced = workshop.replaces();
     try {
       workshop.write();
     } catch (NotWrittenException e) {
@@ -48,6 +51,7 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
     Path kept = folder.resolve(Workshop.FILE_NAME);
     results.print(
         List.of("", "Kept in " + kept + "; forecasts use it from now on."),
+        replaced.stream().toList(),
         workshops.nearer(home, files.trials()));
     return files.exitCode(true);
   }

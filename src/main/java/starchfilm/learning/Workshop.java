@@ -149,6 +149,22 @@ public final class Workshop implements TrialKnowledge {
     return file(folder);
   }
 
+  /**
+   * What is to be said of the file that {@link #write} will replace.
+   *
+   * @return a sentence; empty where there is none, or one that this version wrote
+   */
+  public Optional<String> replaces() {
+    try {
+      read(folder);
+      return Optional.empty();
+    } catch (UnreadableFileException foreign) {
+      return Optional.of(
+          "The %1$s that was there is not as this version writes it; it is kept as %1$s.before until the file next changes."
+              .formatted(FILE_NAME));
+    }
+  }
+
   static Path file(Path folder) {
     return folder.resolve(FILE_NAME);
   }

@@ -77,13 +77,14 @@ record LearnPage(PageContext desk) {
               + " pulled strips. Two or three weighings in the first days help most.");
     }
     requireWanted.run();
+    List<String> said = new ArrayList<>();
+    said.add("Learnt; every forecast from now on uses it.");
+    workshop.replaces().ifPresent(said::add);
     try {
       workshop.write();
     } catch (NotWrittenException e) {
       throw new HttpError(500, Workshop.FILE_NAME + ": " + String.join(" ", NoteDesk.sentences(e)));
     }
-    List<String> said = new ArrayList<>();
-    said.add("Learnt; every forecast from now on uses it.");
     said.addAll(desk.workshops().nearer(root, notebook.trials()));
     return desk.said().on(PAGE, said);
   }

@@ -294,4 +294,19 @@ class LearnCommandTest {
       return files.filter(file -> !file.getFileName().toString().startsWith(".")).toList();
     }
   }
+
+  @Test
+  void saysThatItReplacedAWorkshopFileThatItDidNotWrite() throws IOException {
+    VariedDemo.twoPlates(folder, "kitchen", 1.4);
+    Files.writeString(workshop(), "{\"mine\": 1}");
+
+    Outcome replaced = Outcome.of(folder, "learn", ".");
+
+    assertThat(replaced.out().replaceAll("\\s+", " "))
+        .contains(
+            "The workshop.json that was there is not as this version writes it; it is kept as"
+                + " workshop.json.before");
+    assertThat(folder.resolve("workshop.json.before")).hasContent("{\"mine\": 1}");
+    assertThat(Outcome.of(folder, "learn", ".").out()).doesNotContain("that was there");
+  }
 }

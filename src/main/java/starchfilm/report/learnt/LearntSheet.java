@@ -35,6 +35,12 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
       "± is one standard deviation; a range holds 8 of 10 likely cases."
           + " What is not known yet keeps the textbook's range.";
 
+  private static final String PACE =
+      "How much slower or faster a room dries is the time until its latest plate is peelable."
+          + " Evaporation is the exchange of film and air alone; that time usually changes less,"
+          + " because the warmth of bench and room and the water's way through the film count,"
+          + " too.";
+
   /**
    * Something that was learnt.
    *
@@ -72,6 +78,9 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   public List<LearntBlock> blocks() {
     List<LearntBlock> blocks = new ArrayList<>(figures());
     blocks.add(new LearntBlock(RANGES, List.of()));
+    if (!learnt.rooms().isEmpty()) {
+      blocks.add(new LearntBlock(PACE, List.of()));
+    }
     blocks.addAll(
         told(
             List.of(
