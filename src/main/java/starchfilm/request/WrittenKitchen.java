@@ -80,7 +80,7 @@ final class WrittenKitchen {
     return in.all(
         field,
         words -> {
-          List<String> typed = List.of(String.join(";", words).split("\\s*;\\s*", -1));
+          List<String> typed = List.of(WrittenPlates.APART.split(String.join(";", words), -1));
           List<WrittenPlates> sizes = typed.stream().map(WrittenPlates::parse).toList();
           sizes.stream()
               .map(size -> WrittenPlates.remark(size.plate()))

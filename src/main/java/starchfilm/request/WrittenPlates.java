@@ -52,6 +52,9 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
   /** How plates and pieces are written. */
   static final PackedPatterns TYPED = PackedPatterns.of(WrittenPlates.class, "plates.patterns");
 
+  /** Between plates of several sizes: a semicolon, or a comma between two that have figures. */
+  static final Pattern APART = TYPED.get("apart");
+
   private static final Pattern COUNT_AND_SIDES = TYPED.get("count and sides");
 
   /** Sizes of sheets, long side first: ISO 216:2007, table 1. */
@@ -295,7 +298,12 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     return "Plates of several sizes are "
         + (mean ? "counted as so many of their mean size, " : "")
         + "poured equally thick"
-        + (materials.contains(",") ? "; all as " + materials.replaceFirst(",.*", "") : "")
+        + (materials.contains(",")
+            ? "; what they are made of is counted as %s for all of them, though %s were given"
+                .formatted(
+                    materials.replaceFirst(",.*", ""),
+                    materials.replaceFirst(", ([^,]*)$", " and $1"))
+            : "")
         + ".";
   }
 

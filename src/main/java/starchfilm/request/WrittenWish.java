@@ -29,6 +29,9 @@ final class WrittenWish {
   private WrittenWish() {}
 
   static Optional<Wish> read(EntryReader in) {
+    if (!in.has("wish.thickness")) {
+      in.assume("film of about 50 to 250 \u00B5m when dry, as people cast at home");
+    }
     return in.made(
         "wish",
         () ->

@@ -84,10 +84,8 @@ class PlanCommandTest {
             .split(" "));
 
     assertThat(terminal.out().replaceAll("\\s+", " "))
-        .containsPattern(
-            "feel stretchy in the middle case, as wished: of 100 such films about \\d+ are stretchy, ")
-        .containsPattern(
-            "feel flexible in the middle case rather than stretchy: of 100 such films about \\d+ ")
+        .contains("; the middle one is stretchy, as wished.")
+        .contains("; the middle one is flexible rather than stretchy.")
         .doesNotContain("as asked");
   }
 
@@ -348,5 +346,61 @@ class PlanCommandTest {
 
   private static String lineWith(String words, String text) {
     return text.lines().filter(line -> line.contains(words)).findFirst().orElseThrow();
+  }
+
+  /** The fiftieth film of a hundred, counted from the stiffest, is the one that is named. */
+  @Test
+  void theFeelThatIsNamedIsTheMiddleOneOfThoseThatAreCounted() {
+    terminal.run(
+        "plan --glycerol 250g --starch potato --plate 30x20cm --room 21C,50% --by 5d".split(" "));
+
+    Matcher told =
+        Pattern.compile("from the stiffest to the softest, about ([^;]+); the middle one is (\\w+)")
+            .matcher(terminal.out().replaceAll("\\s+", " "));
+    int found = 0;
+    while (told.find()) {
+      Matcher share = Pattern.compile("(\\d+) (?:are )?(\\w+)").matcher(told.group(1));
+      int sum = 0;
+      while (sum <= 50 && share.find()) {
+        sum += Integer.parseInt(share.group(1));
+      }
+      assertThat(share.group(2)).isEqualTo(told.group(2));
+      found++;
+    }
+    assertThat(found).isPositive();
+  }
+
+  @Test
+  void platesMayBeWrittenWithACommaBetweenAndOneMaterialThatCountsIsNamed() {
+    assertThat(
+            terminal.run(
+                "plan",
+                "--glycerol",
+                "250g",
+                "--starch",
+                "potato",
+                "--plates",
+                "2x300x200mm glass, 2x 24cm round steel",
+                "--room",
+                "21C,50%"))
+        .as(terminal.err())
+        .isZero();
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("(30 × 20 cm)", "(24 cm round)")
+        .contains("counted as glass for all of them, though glass and steel were given.");
+  }
+
+  @Test
+  void saysHowThickTheFilmMayBe() {
+    terminal.plan();
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("film of about 50 to 250 µm when dry");
+
+    terminal = new Terminal(folder);
+    terminal.plan("--thickness", "80um");
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("80 µm thick, give or take about a tenth")
+        .doesNotContain("50 to 250 µm");
   }
 }

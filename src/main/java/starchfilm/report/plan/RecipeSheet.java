@@ -289,11 +289,10 @@ public record RecipeSheet(
   private String feel() {
     Feel feel = recipe.film().feel();
     String shares = PlainWords.sentence(recipe.film().feelChances());
-    String wished =
-        PlainWords.word(feel)
-            + (shares.isEmpty() ? "" : " in the middle case")
-            + wish().map(this::against).orElse("");
-    return shares.isEmpty() ? wished + "." : wished + ": " + PlainWords.afterColon(shares);
+    String wished = PlainWords.word(feel) + wish().map(this::against).orElse("") + ".";
+    return shares.isEmpty()
+        ? wished
+        : PlainWords.afterColon(shares).replaceFirst("\\.$", "; the middle one is ") + wished;
   }
 
   private String against(Wish wish) {

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
-import starchfilm.film.Feel;
 import starchfilm.film.FeelChances;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
@@ -66,12 +65,13 @@ public final class PlainWords {
   public static String sentence(FeelChances chances) {
     List<String> parts =
         chances.ofHundred().entrySet().stream()
-            .sorted(Map.Entry.<Feel, Integer>comparingByValue().reversed())
             .map(each -> each.getValue() + " " + word(each.getKey()))
             .toList();
     return parts.size() == 1
         ? ""
-        : "Of 100 such films about " + list(parts).replaceFirst(" ", " are ") + ".";
+        : "Of 100 such films, from the stiffest to the softest, about "
+            + list(parts).replaceFirst(" ", " are ")
+            + ".";
   }
 
   /**

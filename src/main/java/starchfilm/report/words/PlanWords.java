@@ -50,7 +50,8 @@ public final class PlanWords {
     parts.add(wish.feel().map(feel -> PlainWords.word(feel) + " film").orElse("film"));
     wish.strengthPa().ifPresent(pa -> parts.add("at least " + MEGAPASCAL.noted(pa) + " strong"));
     wish.elongation().ifPresent(ratio -> parts.add("stretching at least " + PERCENT.noted(ratio)));
-    wish.dryThicknessM().ifPresent(m -> parts.add(MICROMETRE.noted(m) + " thick"));
+    wish.dryThicknessM()
+        .ifPresent(m -> parts.add(MICROMETRE.noted(m) + " thick, give or take about a tenth"));
     return String.join(", ", parts);
   }
 
