@@ -67,6 +67,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern POURED_WORD = TYPED.get("poured");
   private static final Pattern ON_A_PLATE = TYPED.get("on a plate");
   private static final Pattern EACH = TYPED.get("each");
+  private static final Pattern NONE_OF = TYPED.get("none of");
   private static final Pattern FROM_SHOP = TYPED.get("from shop");
   private static final Pattern FROM_JAR = TYPED.get("from jar");
 
@@ -249,6 +250,12 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return rest.isEmpty()
           ? from
           : GLYCEROL.isNamed(rest) ? both(said(rest.replaceAll(" +", " ")), from) : List.of();
+    }
+    Matcher none = NONE_OF.matcher(low);
+    for (WrittenIngredient one : INGREDIENTS) {
+      if (none.matches() && one.isNamed(none.group(1))) {
+        return List.of(new Said(one.amount(), "0 g"));
+      }
     }
     Matcher shop = FROM_SHOP.matcher(part);
     if (shop.matches() && GLYCEROL.isNamed(shop.group(1).toLowerCase(Locale.ROOT))) {

@@ -33,8 +33,10 @@ import starchfilm.material.air.AirState;
  * 8-18C,50-80%} by night and day, {@code ~20C 0.3m/s}.
  */
 final class WrittenAir {
-  private static final Pattern PART =
-      PackedPatterns.of(WrittenAir.class, "air.patterns").get("part");
+  private static final PackedPatterns TYPED = PackedPatterns.of(WrittenAir.class, "air.patterns");
+
+  private static final Pattern PART = TYPED.get("part");
+  private static final Pattern FAN = TYPED.get("fan");
 
   /** What is allowed of each part beside the plates, in the unit of its {@link AirSpan}. */
   private static final Map<Dimension, Allowed> BESIDE_PLATES =
@@ -133,7 +135,18 @@ final class WrittenAir {
         .orElseThrow(() -> new MistypedException(typed, allowed, "write it with its unit"));
   }
 
-  static AirSpan speed(String typed) {
+  /** The speed of the air as typed; that of a fan is assumed, which is said. */
+  static AirSpan speed(EntryReader in, String typed) {
+    if (FAN.matcher(typed).matches()) {
+      in.assume("the air by a fan as 1 m/s");
+      return speed(in, "1 m/s");
+    }
+    if (FAN.matcher(typed).lookingAt()) {
+      throw new MistypedException(
+          typed,
+          "the speed of the air over the whole time, such as 1 m/s by a fan",
+          "a fan for a part of it is not modelled; write the mean, or leave it out");
+    }
     return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES);
   }
 

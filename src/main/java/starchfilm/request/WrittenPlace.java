@@ -49,8 +49,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
   static final String SPEED = "place.speed";
 
   private static final String ALLOWED =
-      "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
-          + " a room of your trials, or one of: "
+      "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as"
+          + " shed.csv, a room of your trials, or one of: "
           + UsualPlace.names();
 
   /** {@code classroom 20C,45%}, as a line of what was cooked has it. */
@@ -195,7 +195,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log, List<String> assumed)
     if (!isKnown && in.hasAny(ROOM, AIR, HUMIDITY) && told.isEmpty()) {
       throw new NoSuchElementException("air");
     }
-    in.one(SPEED, WrittenAir::speed).ifPresent(speed -> told.put(Dimension.SPEED, speed));
+    in.one(SPEED, typed -> WrittenAir.speed(in, typed))
+        .ifPresent(speed -> told.put(Dimension.SPEED, speed));
     return told;
   }
 

@@ -406,4 +406,52 @@ class NewCommandTest {
         .contains("Not given, so assumed")
         .doesNotContain("--purity", "--salt");
   }
+
+  @ParameterizedTest
+  @CsvSource({"no glycerol, 0", "0 glycerol, 0", "ohne Glycerin, 0"})
+  void noGlycerolMayBeSaid(String part, String grams) throws IOException {
+    int exit = terminal.run("new", "20 g potato, " + part + ", 360 g water, 30x20cm, 20C 50%");
+
+    assertThat(exit).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("as-cooked.json")))
+        .containsPattern("\"glycerol\" : \\{\\s+\"mass_g\" : " + grams + "\\s");
+  }
+
+  @Test
+  void aFanIsItsAirAndOneForAPartOfTheTimeIsRefused() throws IOException {
+    String cooked = "20 g potato, 6 g glycerol, 360 g water, 30x20cm, 20C 50%, ";
+
+    assertThat(terminal.run("new", cooked + "a fan")).as(terminal.err()).isZero();
+    assertThat(terminal.out()).contains("the air by a fan as 1 m/s");
+    assertThat(Files.readString(folder.resolve("as-cooked.json")))
+        .contains("\"air_speed_m_per_s\" : 1");
+
+    assertThat(terminal.run("new", cooked + "a fan for a day")).isEqualTo(2);
+    assertThat(terminal.err()).contains("a fan for a part of it is not modelled; write the mean");
+  }
+
+  @Test
+  void theSpeedOfTheAirMayStandBesideALog() throws IOException {
+    Files.writeString(
+        folder.resolve("room.csv"),
+        "time,air_C,rh_pct\n2026-04-19 10:00,20,50\n2026-04-20 10:00,21,52\n");
+
+    int exit =
+        terminal.run(
+            "new", "20 g potato, 6 g glycerol, 360 g water, 30x20cm, room.csv, 0.5 m/s, 10 min");
+
+    assertThat(exit).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("as-cooked.json")))
+        .contains("\"log_csv\" : \"room.csv\"", "\"air_speed_m_per_s\" : 0.5");
+  }
+
+  @Test
+  void nothingNeedsNoUnit() {
+    assertThat(
+            terminal.run("new", "20 g potato, 6 g glycerol, 360 g water, 30x20cm", "--salt", "0"))
+        .as(terminal.err())
+        .isZero();
+    assertThat(terminal.run("new", "20 g potato, 360 g water, 30x20cm", "--air", "0")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--air: \"0\" given, allowed a temperature");
+  }
 }

@@ -43,35 +43,35 @@ class PlanInputTest {
             + " not modelled here",
         "--by        | 2026-04-01        | --by: \"2026-04-01\" given, allowed a moment after now,"
             + " Mon 20 Apr, 12:00; it is past; write a time from now, such as 5d, or a later day",
-        "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such as"
-            + " 5d or 36h, or a day to come, such as friday, sat noon, 28 Nov 18:00 or"
+        "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such"
+            + " as 5d or 36h, or a day to come, such as friday, sat noon, 28 Nov 18:00 or"
             + " 2026-12-01; write it like one of these",
         "--pure      | 300g              | --pure: 300g of pure glycerol given in a jar of 250g,"
             + " allowed 0 g to 250g; check both, or assay the jar",
-        "--purity    | 120%              | --purity: 120% given, allowed more than 0 to 100 %; write"
-            + " the glycerol in the jar in per cent, such as 82%",
+        "--purity    | 120%              | --purity: 120% given, allowed more than 0 to 100 %;"
+            + " write the glycerol in the jar in per cent, such as 82%",
         "--salt      | 30%               | --salt: 30% beside the glycerol makes more than 100 % of"
             + " the jar, allowed 100 % together; what is left is water",
         "--plates    | 4x                | --plate: \"4x\" given, allowed number, sides and"
             + " material, such as 4x300x200mm glass or 2x 24cm round steel; write it like one of"
             + " these",
         "--plates    | 4x300x200mm glss  | --plate: \"glss\" given, allowed glass, polypropylene,"
-            + " acrylic, ptfe, silicone, laminate, steel, enamel, aluminium, polyester, baking paper, wood,"
-            + " other; did you mean glass?",
+            + " acrylic, ptfe, silicone, laminate, steel, enamel, aluminium, polyester, baking"
+            + " paper, wood, other; did you mean glass?",
         "--glycerol  | 250g 82%          | --glycerol: \"250g 82%\" given, allowed a mass or a"
             + " volume, such as 250 g or 200 ml; write the per cent as --purity",
         "--glycerol  | unknown           | --glycerol: \"unknown\" given, allowed a mass or a"
             + " volume, such as 250 g or 200 ml; a plan starts from what there is: weigh the jar,"
             + " or write none",
-        "--room      | attic             | --room: \"attic\" given, allowed temperature and humidity,"
-            + " such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv, a room of your"
-            + " trials, or one of: sunny window sill, window sill, outdoors in summer, cellar, airing"
-            + " cupboard, oven ajar, food dehydrator; no trial in this folder was poured in a room of"
-            + " that name",
+        "--room      | attic             | --room: \"attic\" given, allowed temperature and"
+            + " humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv, a"
+            + " room of your trials, or one of: sunny window sill, window sill, outdoors in summer,"
+            + " cellar, airing cupboard, oven ajar, food dehydrator; no trial in this folder was"
+            + " poured in a room of that name",
         "--room      | -5C,55%           | --room: \"-5C,55%\" given, allowed 1 to 90 °C; write the"
             + " air beside the plates",
-        "--room      | 19C,150%          | --room: \"19C,150%\" given, allowed 0 to 100 %; write the"
-            + " air beside the plates",
+        "--room      | 19C,150%          | --room: \"19C,150%\" given, allowed 0 to 100 %; write"
+            + " the air beside the plates",
         "--feel      | brittle           | --feel: \"brittle\" given, allowed stiff, flexible,"
             + " stretchy; write one of these",
         "--thickness | 5cm               | --thickness: 50000 µm given, allowed 10 to 1000 µm; cast"
@@ -82,10 +82,10 @@ class PlanInputTest {
             + " starch film is never outside this",
         "--scale     | 0g                | --scale: 0 g given, allowed more than 0 to"
             + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",
-        "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
-            + " 80 % is a usual choice",
-        "--use       | 50%,-30C          | --use: \"50%,-30C\" given, allowed -20 to 80 °C; write the"
-            + " air where the film is used",
+        "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99"
+            + " %; 80 % is a usual choice",
+        "--use       | 50%,-30C          | --use: \"50%,-30C\" given, allowed -20 to 80 °C; write"
+            + " the air where the film is used",
         "--use       | damp              | --use: \"damp\" given, allowed humidity and temperature,"
             + " such as 50%,23C; write it like this",
       })
@@ -116,8 +116,8 @@ class PlanInputTest {
 
     assertThat(terminal.err())
         .startsWith(
-            "starchfilm: 20 MPa of strength and 40 % of stretch: no amount of glycerol gives both in"
-                + " air of 50 % relative humidity; ")
+            "starchfilm: 20 MPa of strength and 40 % of stretch: no amount of glycerol gives both"
+                + " in air of 50 % relative humidity; ")
         .endsWith("; give up one of them" + System.lineSeparator());
   }
 
@@ -153,7 +153,8 @@ class PlanInputTest {
     assertThat(terminal.err().lines())
         .containsExactly(
             "starchfilm: --starch: not given; write a starch you have, such as potato",
-            "starchfilm: --glycerol: \"-5g\" given, allowed 0 g or more; write the grams in the jar");
+            "starchfilm: --glycerol: \"-5g\" given, allowed 0 g or more; write the grams in the"
+                + " jar");
   }
 
   @Test
@@ -198,7 +199,8 @@ class PlanInputTest {
         .contains(
             "Not given, so assumed: vinegar of 5 % acid; plates without a rim;"
                 + " thin edge and thick spot 25 % from the average; a pot that holds 2 l;"
-                + " a balance that shows 1 g; a still room, 0.1 m/s; a film used in air"
+                + " a balance that shows 1 g; film of about 50 to 250 µm when dry, as people cast"
+                + " at home; a still room, 0.1 m/s; a film used in air"
                 + " of 50 % RH and 23 °C; 7 days after it dried.");
   }
 }

@@ -151,10 +151,11 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
   }
 
   private TypedAmount one(String sign, String digits, @Nullable String word) {
-    if (word == null && bareUnit.isEmpty()) {
+    String bare = isNothing(digits) ? wanted.get(0).usualUnit() : bareUnit;
+    if (word == null && bare.isEmpty()) {
       throw mistyped("add the unit");
     }
-    String written = word == null ? bareUnit : word.strip();
+    String written = word == null ? bare : word.strip();
     if (written.equalsIgnoreCase("t")) {
       throw mistyped("t is a teaspoon for some and a tablespoon for others; write tsp or tbsp");
     }
@@ -165,6 +166,14 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
     BigDecimal low = value.multiply(unit.least());
     return new TypedAmount(
         text, unit, value, low, value.multiply(unit.most()), step(digits, value, unit), false);
+  }
+
+  /** Nothing is as much in every unit, but for degrees. */
+  private boolean isNothing(String digits) {
+    return bareUnit.isEmpty()
+        && digits.matches("0(?:[.,]0*)?")
+        && !wanted.isEmpty()
+        && !wanted.contains(Dimension.TEMPERATURE);
   }
 
   private static String shown(String unit) {

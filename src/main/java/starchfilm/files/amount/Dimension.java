@@ -64,6 +64,11 @@ public enum Dimension {
     return Unit.named(unit).dimension();
   }
 
+  /** The unit of the first example. */
+  String usualUnit() {
+    return example.replaceAll("^[0-9.]+ ?| or .*", "");
+  }
+
   /** The name of the dimension. */
   String words() {
     return words.replaceFirst(" in .*", "");

@@ -2,6 +2,7 @@ package starchfilm.files.notebook;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -59,6 +60,14 @@ final class RoomReader {
       ObjectReader room, Path file, Optional<LocalDateTime> pouredAt, double speedMPerS) {
     Optional<Path> log = room.beside("log_csv", file);
     if (log.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!Files.exists(log.get())) {
+      room.fault(
+          "log_csv",
+          '"' + room.text("log_csv").orElse("") + "\", a file that is not there",
+          "the log of a hygrometer beside this file",
+          "check its name and folder");
       return Optional.empty();
     }
     String named = String.valueOf(file.resolveSibling(room.text("log_csv").orElse("")));

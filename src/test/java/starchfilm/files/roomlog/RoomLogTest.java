@@ -330,7 +330,12 @@ class RoomLogTest {
   void noLog() {
     Notebook notebook = TrialText.read(folder, trial());
     assertThat(TrialText.sentences(folder, notebook))
-        .containsExactly("shed.csv: there is no such file; check its name and folder");
+        .singleElement()
+        .asString()
+        .contains("a.json, line ")
+        .endsWith(
+            "room.log_csv: \"shed.csv\", a file that is not there given, allowed the log of a"
+                + " hygrometer beside this file; check its name and folder");
   }
 
   @ParameterizedTest
