@@ -272,7 +272,7 @@ class LearnerTest {
   }
 
   /**
-   * Two of 1,600 made-up notebooks in which full steps from round to round go back and forth for
+   * Two of some 1,280 made-up notebooks in which full steps from round to round go back and forth for
    * ever: learning comes to rest all the same, and one more round moves nothing.
    */
   @ParameterizedTest
