@@ -111,7 +111,10 @@ class LauncherTest {
     assertThat(home.resolve("lib")).isEmptyDirectory();
   }
 
-  /** The example may have been thrown away; each start then tried in vain and took four times as long. */
+  /**
+   * The example may have been thrown away; each start then tried in vain and took four times as
+   * long.
+   */
   @Test
   void archivesTheClassesWithoutTheExample() throws Exception {
     trained = "2";

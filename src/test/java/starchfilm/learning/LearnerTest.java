@@ -272,8 +272,8 @@ class LearnerTest {
   }
 
   /**
-   * Two of some 1,280 made-up notebooks in which full steps from round to round go back and forth for
-   * ever: learning comes to rest all the same, and one more round moves nothing.
+   * Two of some 1,280 made-up notebooks in which full steps from round to round go back and forth
+   * for ever: learning comes to rest all the same, and one more round moves nothing.
    */
   @ParameterizedTest
   @CsvSource({"877, 1.474", "1001, 2.17"})

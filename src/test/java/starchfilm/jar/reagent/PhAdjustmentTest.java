@@ -167,7 +167,7 @@ class PhAdjustmentTest {
   @CsvSource({"ACETIC_ACID, vinegar, acetic acid", "SULFURIC_ACID, H2SO4, sulfuric acid"})
   void hasAShortNameAndTheTradesName(Reagent reagent, String shortName, String tradeName) {
     assertThat(reagent.formula()).isEqualTo(shortName);
-    assertThat(reagent).hasToString(tradeName);
+    assertThat(reagent.tradeName()).isEqualTo(tradeName);
   }
 
   /** The two bases that serve as catalyst; potassium's pellets hold more water. */

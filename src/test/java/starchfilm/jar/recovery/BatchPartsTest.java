@@ -53,7 +53,6 @@ class BatchPartsTest {
     Estimate oil = OilBatch.holding(kind, 0.150);
     double bound = OilBatch.of(kind, Estimate.exact(oil.value())).fatMol().value() * 0.092094;
     assertThat(bound).isCloseTo(0.150, within(1e-6));
-    assertThat(kind).hasToString(kind.tradeName());
   }
 
   /** Shares that stay behind are judged; what was weighed out again is gone. */
@@ -85,14 +84,14 @@ class BatchPartsTest {
     assertThatThrownBy(() -> addition(LaterAddition.Agent.WATER, 1, -1))
         .hasMessageStartingWith("water: -1 g given, allowed 0 g or more; ");
     addition(LaterAddition.Agent.WATER, 0, 0);
-    assertThat(LaterAddition.Agent.WATER).hasToString("water");
+    assertThat(LaterAddition.Agent.WATER.tradeName()).isEqualTo("water");
   }
 
   /** CRC Handbook, 20 C (recalled): 0.791 and 0.789 g/mL. */
   @ParameterizedTest
   @CsvSource({"METHANOL, methanol, 791", "ETHANOL, ethanol, 789"})
   void alcoholsHaveTheHandbooksDensity(Alcohol alcohol, String name, double kgPerM3) {
-    assertThat(alcohol).hasToString(name);
+    assertThat(alcohol.tradeName()).isEqualTo(name);
     assertThat(alcohol.kgPerM3()).isCloseTo(kgPerM3, within(1.0));
   }
 }
