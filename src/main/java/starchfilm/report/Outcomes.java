@@ -50,7 +50,7 @@ final class Outcomes {
             figure(
                 "Glycerol and stretch",
                 "glycerol, g per 100 g dry starch",
-                "stretch at break, % (line: forecast, none: measured)",
+                "stretch at break, % (bare: measured; on a line: forecast)",
                 places(
                     trials,
                     trial -> PERCENT.of(trial.composition().glycerolPerDryStarch()),
