@@ -21,7 +21,9 @@ import org.apache.commons.math3.linear.RealVector;
  * that is straight about where it stands, which reweighting finds without solving the plate again;
  * it ends where that model promises no gain that could be seen. What the scale would show jumps a
  * little from case to case, by the error of the solver's steps, so that a search which waits until
- * nothing is gained in fact would try in vain at the end.
+ * nothing is gained in fact would try in vain at the end. Of 628 made-up plates with one wild
+ * reading or several, ten other starts found a sum lower by more than 0.1 for 23; to begin by
+ * Huber's rule was better for 19 and worse for 23, so the search begins at the prior's mean alone.
  */
 final class PlateSearch {
   private static final double STUDENT_FREEDOM = 4;
