@@ -239,7 +239,7 @@ public record NotedLine(NoteKind kind, int number, Located node, Located told) {
     return switch (kind) {
       case WEIGHING, FAULT, MOVE -> Optional.of("at");
       case PLATE -> node.get("off_at").map(there -> "off_at");
-      default -> Optional.empty();
+      case THICKNESS, PULL, RATING, REMARK, PHOTO -> Optional.empty();
     };
   }
 
