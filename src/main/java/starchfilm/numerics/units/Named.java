@@ -23,7 +23,7 @@ public interface Named {
 
   /** The word for a choice in files, such as "still wet" for {@code STILL_WET}. */
   static String of(Enum<?> choice) {
-    return spelt(choice.name());
+    return choice instanceof Named named ? named.tradeName() : spelt(choice.name());
   }
 
   /** The words for choices, in their order. */

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.units.Named;
 
 /** Every starch kind lies inside the handbook's ranges, and its own figures are in order. */
 class StarchKindPublishedTest {
@@ -26,6 +27,7 @@ class StarchKindPublishedTest {
             .findFirst()
             .orElseThrow();
     assertThat(starch).hasToString(kind);
+    assertThat(Named.of(starch)).isEqualTo(kind);
 
     assertThat(100 * starch.amyloseFraction()).isBetween(amyloseFrom, amyloseTo);
     assertThat(100 * starch.powderMoisture().value()).isBetween(moistureFrom, moistureTo);
