@@ -23,7 +23,7 @@ import starchfilm.numerics.units.Named;
  */
 final class EntryReader {
   private final Entries entries;
-  private final List<String> mistakes;
+  private final List<Mistake> mistakes;
   private final List<String> remarks = new ArrayList<>();
   private final List<String> usual = new ArrayList<>();
 
@@ -31,7 +31,7 @@ final class EntryReader {
     this(entries, new ArrayList<>());
   }
 
-  private EntryReader(Entries entries, List<String> mistakes) {
+  private EntryReader(Entries entries, List<Mistake> mistakes) {
     this.entries = entries;
     this.mistakes = mistakes;
   }
@@ -83,7 +83,7 @@ final class EntryReader {
     } catch (MistypedException e) {
       refuse(key, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
-      refuseAfter(before, String.valueOf(e.getMessage()));
+      refuseAfter(before, new Mistake(Optional.of(field), String.valueOf(e.getMessage())));
     }
     return Optional.empty();
   }
@@ -152,7 +152,7 @@ final class EntryReader {
   }
 
   void refuse(String key, String why) {
-    mistakes.add(entries.name(Field.of(key)) + ": " + why);
+    refuseAs(key, entries.name(Field.of(key)) + ": " + why);
   }
 
   /**
@@ -166,8 +166,13 @@ final class EntryReader {
     }
   }
 
+  /** The same of a sentence that names the field by itself. */
+  void refuseAs(String key, String sentence) {
+    mistakes.add(new Mistake(Optional.of(Field.of(key)), sentence));
+  }
+
   void refuse(String sentence) {
-    mistakes.add(sentence);
+    mistakes.add(new Mistake(Optional.empty(), sentence));
   }
 
   void remark(String sentence) {
@@ -206,14 +211,14 @@ final class EntryReader {
   }
 
   /** A mistake above is reason enough for whatever came of it. */
-  private void refuseAfter(int before, String why) {
+  private void refuseAfter(int before, Mistake why) {
     if (mistakes.size() == before) {
       mistakes.add(why);
     }
   }
 
   /** A refusal by the name of the field that said the figure, where one of these did. */
-  private String named(List<Field> fields, String why) {
+  private Mistake named(List<Field> fields, String why) {
     String quantity = why.split(":", 2)[0];
     return fields.stream()
         .filter(this::isWritten)
@@ -221,9 +226,12 @@ final class EntryReader {
             field ->
                 quantity.equalsIgnoreCase(field.label())
                     || quantity.startsWith(field.key().substring(field.key().indexOf('.') + 1)))
-        .map(field -> entries.name(field) + why.substring(quantity.length()))
+        .map(
+            field ->
+                new Mistake(
+                    Optional.of(field), entries.name(field) + why.substring(quantity.length())))
         .findFirst()
-        .orElse(why);
+        .orElse(new Mistake(Optional.empty(), why));
   }
 
   /** The whole request, or every mistake. */

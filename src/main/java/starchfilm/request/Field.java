@@ -94,11 +94,6 @@ public record Field(
     return List.of(groups).stream().map(FieldTable.SECTIONS::get).toList();
   }
 
-  /** Every field, in no order. */
-  public static Stream<Field> all() {
-    return FieldTable.SECTIONS.values().stream().flatMap(section -> section.fields().stream());
-  }
-
   /** The fields of a group. */
   static List<Field> group(String name) {
     return sections(name).get(0).fields();

@@ -99,7 +99,7 @@ public record NewTrial(
     CookedText cooked = CookedText.of(typed, written, clock);
     EntryReader in = new EntryReader(cooked);
     if (!cooked.refusal().isEmpty()) {
-      in.refuse(cooked.refusal());
+      in.refuseAs("line.cooked", cooked.refusal());
     }
     return in;
   }
@@ -176,7 +176,7 @@ public record NewTrial(
     Findings findings = new Findings("");
     new TrialReader().read(text, folder.resolve("new.json"), findings);
     if (!findings.faults().isEmpty()) {
-      throw new RefusedRequestException(
+      throw RefusedRequestException.of(
           findings.faults().stream().map(fault -> fault.field() + ": " + fault.clause()).toList());
     }
     return text;

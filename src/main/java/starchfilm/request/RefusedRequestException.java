@@ -1,7 +1,9 @@
 package starchfilm.request;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Thrown where what was written cannot be meant, with a sentence for each mistake in the words of
@@ -10,13 +12,27 @@ import java.util.function.Supplier;
 public final class RefusedRequestException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  private final transient List<Mistake> mistakes;
+
   /**
    * A refusal.
    *
-   * @param sentences what is wrong and how to fix it; at least one
+   * @param mistakes at least one
    */
-  public RefusedRequestException(List<String> sentences) {
-    super(String.join("\n", sentences));
+  public RefusedRequestException(List<Mistake> mistakes) {
+    super(mistakes.stream().map(Mistake::sentence).collect(Collectors.joining("\n")));
+    this.mistakes = List.copyOf(mistakes);
+  }
+
+  /**
+   * A refusal of the whole.
+   *
+   * @param sentences what is wrong and how to fix it; at least one
+   * @return to be thrown
+   */
+  public static RefusedRequestException of(List<String> sentences) {
+    return new RefusedRequestException(
+        sentences.stream().map(one -> new Mistake(Optional.empty(), one)).toList());
   }
 
   /** An answer; the domain refuses what cannot be in one sentence meant for the reader. */
@@ -24,8 +40,13 @@ public final class RefusedRequestException extends RuntimeException {
     try {
       return answer.get();
     } catch (IllegalArgumentException e) {
-      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+      throw of(List.of(String.valueOf(e.getMessage())));
     }
+  }
+
+  /** What is wrong, at least one mistake. */
+  public List<Mistake> mistakes() {
+    return mistakes;
   }
 
   /**
@@ -34,6 +55,6 @@ public final class RefusedRequestException extends RuntimeException {
    * @return at least one sentence
    */
   public List<String> sentences() {
-    return String.valueOf(getMessage()).lines().toList();
+    return mistakes.stream().map(Mistake::sentence).toList();
   }
 }

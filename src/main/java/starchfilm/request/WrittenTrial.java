@@ -82,7 +82,8 @@ final class WrittenTrial {
     if (base.isEmpty() && !in.has("trial.starch")) {
       // A page has no field of its own for it.
       String name = in.quoted("trial.starch");
-      in.refuse(
+      in.refuseAs(
+          "trial.starch",
           (name.isEmpty() ? "What you cooked" : name)
               + ": no starch given; write one and its mass, such as 20 g potato");
     }

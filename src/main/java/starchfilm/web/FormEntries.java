@@ -7,6 +7,7 @@ import java.util.Set;
 import starchfilm.request.Entries;
 import starchfilm.request.Field;
 import starchfilm.request.Field.FormInput;
+import starchfilm.request.Mistake;
 import starchfilm.web.http.Fields;
 
 /**
@@ -21,40 +22,42 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
   private static final String NUMBERS_ALONE =
       "[~0-9\u00BC-\u00BE][0-9.,/ \u00B1\u2013\u00BC-\u00BE+-]*";
 
+  private static final String COOKED = "cooked";
+
   /** A form with a line for what was cooked has no inputs for the air: line or room say it. */
   FormEntries(Fields form) {
-    this(form, "kind", form.has("cooked") ? Set.of("air", "rh", "speed") : Set.of());
+    this(form, "kind", form.has(COOKED) ? Set.of("air", "rh", "speed") : Set.of());
   }
 
   /**
-   * The sentences of a refusal by the input that each is about: of several, the one with what the
-   * sentence quotes, else the first empty one.
+   * The sentences of a refusal by the input that each is about: of the inputs of a field, the one
+   * with what the sentence quotes, else the first empty one. A field without an input is written in
+   * the line of what was cooked.
    *
    * @return the inputs in the order of the form; sentences about none of them by an empty name
    */
-  static Map<String, String> atInputs(List<String> sentences, Fields form) {
+  static Map<String, String> atInputs(List<Mistake> mistakes, Fields form) {
     Map<String, String> said = new LinkedHashMap<>();
     form.names().forEach(name -> said.put(name, ""));
-    sentences.forEach(
-        sentence -> said.merge(input(sentence, form), sentence, (a, b) -> (a + " " + b).strip()));
+    mistakes.forEach(
+        one -> said.merge(input(one, form), one.sentence(), (a, b) -> (a + " " + b).strip()));
     said.values().removeIf(String::isEmpty);
     return said;
   }
 
-  private static String input(String sentence, Fields form) {
+  private static String input(Mistake mistake, Fields form) {
     List<String> inputs =
-        Field.all()
-            .filter(field -> sentence.startsWith(field.label() + ":"))
+        mistake.field().stream()
             .flatMap(field -> field.parts().stream())
             .map(FormInput::key)
             .filter(form::has)
             .toList();
     return inputs.stream()
-        .filter(key -> sentence.contains('"' + form.text(key) + '"'))
+        .filter(key -> mistake.sentence().contains('"' + form.text(key) + '"'))
         .findFirst()
         .or(() -> inputs.stream().filter(key -> form.text(key).isEmpty()).findFirst())
         .or(() -> inputs.stream().findFirst())
-        .orElse("");
+        .orElse(mistake.field().isPresent() && form.has(COOKED) ? COOKED : "");
   }
 
   /** A choice always says something; whether it is meant, the amounts beside it tell. */

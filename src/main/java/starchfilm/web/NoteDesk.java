@@ -104,7 +104,7 @@ record NoteDesk(PageContext desk) {
           "weighed out: nothing differs from the recipe; write what was weighed where it does");
     }
     if (!mistakes.isEmpty()) {
-      throw new RefusedRequestException(mistakes);
+      throw RefusedRequestException.of(mistakes);
     }
     return notes;
   }

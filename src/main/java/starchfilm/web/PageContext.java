@@ -22,6 +22,7 @@ import starchfilm.report.PageRenderer;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.words.PlainWords;
+import starchfilm.request.Mistake;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -153,7 +154,7 @@ record PageContext(
       }
       return page(template, here, values);
     } catch (RefusedRequestException e) {
-      Map<String, String> wrong = FormEntries.atInputs(why(e), form);
+      Map<String, String> wrong = FormEntries.atInputs(whole(e.mistakes()), form);
       values.put("wrong", wrong);
       values.put("first", wrong.containsKey("") ? "" : wrong.keySet().iterator().next());
       return page(422, template, here, values);
@@ -179,12 +180,20 @@ record PageContext(
         .map(sentence -> new HttpError(422, sentence));
   }
 
+  /** With a capital and a full stop. */
+  private static List<Mistake> whole(List<Mistake> mistakes) {
+    return mistakes.stream()
+        .map(
+            one -> {
+              String begun = PlainWords.capital(one.sentence());
+              return new Mistake(one.field(), begun.matches(".*[.?]") ? begun : begun + ".");
+            })
+        .toList();
+  }
+
   private static List<String> why(Throwable why) {
     if (why instanceof RefusedRequestException refused) {
-      return refused.sentences().stream()
-          .map(PlainWords::capital)
-          .map(one -> one.matches(".*[.?]") ? one : one + ".")
-          .toList();
+      return whole(refused.mistakes()).stream().map(Mistake::sentence).toList();
     }
     return why instanceof NotWrittenException notWritten
         ? NoteDesk.sentences(notWritten)

@@ -13,6 +13,7 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class JarAndWishesTest {
@@ -107,6 +108,24 @@ class JarAndWishesTest {
         .contains("\u201C3 mm\u201D is not used")
         .doesNotContain("\u201CThe room")
         .doesNotContain("\u201CRelative humidity");
+  }
+
+  /** Plates and starches have no input of their own here: they stand in what was cooked. */
+  @ParameterizedTest
+  @CsvSource({
+    "'20 g potato, 360 g water; 0x20cm glass', cooked",
+    "'6 g glycerol, 360 g water; 30x20cm glass', cooked",
+    "'20 g potato, 360 g water, 7 of something', cooked",
+    "'20 g potato, 360 g water; 30x20cm glass', by"
+  })
+  void aRefusalOfHowThickStandsWhereItWasWritten(String cooked, String input) {
+    String day = input.equals("by") ? "someday" : "3+days";
+    HttpResponse<String> answer =
+        site.get("/plan/thickness?by=" + day + "&cooked=" + cooked.replace(' ', '+'));
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(Jsoup.parse(answer.body()).select("small.refusal").eachAttr("id"))
+        .containsExactly(input + "-why");
   }
 
   /** What is folded is said in the line of the fold, and the jar's page fills it in. */
