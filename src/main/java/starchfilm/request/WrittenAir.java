@@ -38,6 +38,9 @@ final class WrittenAir {
   private static final Pattern PART = TYPED.get("part");
   private static final Pattern FAN = TYPED.get("fan");
 
+  /** The middle of the 0.5 to 2 m/s in front of one, as the help of the speed says; judged. */
+  private static final String BY_A_FAN = "1 m/s";
+
   /** What is allowed of each part beside the plates, in the unit of its {@link AirSpan}. */
   private static final Map<Dimension, Allowed> BESIDE_PLATES =
       limits(1, 90, "write the air beside the plates");
@@ -138,13 +141,13 @@ final class WrittenAir {
   /** The speed of the air as typed; that of a fan is assumed, which is said. */
   static AirSpan speed(EntryReader in, String typed) {
     if (FAN.matcher(typed).matches()) {
-      in.assume("the air by a fan as 1 m/s");
-      return speed(in, "1 m/s");
+      in.assume("the air by a fan as " + BY_A_FAN);
+      return speed(in, BY_A_FAN);
     }
     if (FAN.matcher(typed).lookingAt()) {
       throw new MistypedException(
           typed,
-          "the speed of the air over the whole time, such as 1 m/s by a fan",
+          "the speed of the air over the whole time, such as " + BY_A_FAN + " by a fan",
           "a fan for a part of it is not modelled; write the mean, or leave it out");
     }
     return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES);
