@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneId;
+import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.TimeZone;
@@ -66,24 +65,9 @@ class ClocksTest {
   @CsvSource({"thickness, --starch, potato 20g", "plan, --starch, potato"})
   void aDeadlineIsSaidBackAsTyped(String command, String option, String starch) {
     AtomicLong ns = new AtomicLong();
-    Clock going =
-        new Clock() {
-          @Override
-          public ZoneId getZone() {
-            return ZoneOffset.UTC;
-          }
-
-          @Override
-          public Clock withZone(ZoneId zone) {
-            return this;
-          }
-
-          @Override
-          public Instant instant() {
-            return Instant.parse("2026-04-20T09:30:00.000100Z").plusNanos(ns.addAndGet(50_000));
-          }
-        };
-    Terminal terminal = new Terminal(folder, going);
+    Instant start = Instant.parse("2026-04-20T09:30:00.000100Z");
+    InstantSource going = () -> start.plusNanos(ns.addAndGet(50_000));
+    Terminal terminal = new Terminal(folder, going.withZone(ZoneOffset.UTC));
 
     String rest =
         command.equals("plan")

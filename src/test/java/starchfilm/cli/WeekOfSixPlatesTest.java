@@ -11,8 +11,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -29,30 +29,11 @@ class WeekOfSixPlatesTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @TempDir Path folder;
-  private final SetClock clock = new SetClock();
-
-  /** A clock that shows what it was set to. */
-  private static final class SetClock extends Clock {
-    private volatile Instant now = Instant.EPOCH;
-
-    @Override
-    public ZoneId getZone() {
-      return ZoneOffset.UTC;
-    }
-
-    @Override
-    public Clock withZone(ZoneId zone) {
-      return this;
-    }
-
-    @Override
-    public Instant instant() {
-      return now;
-    }
-  }
+  private volatile Instant now = Instant.EPOCH;
+  private final Clock clock = ((InstantSource) () -> now).withZone(ZoneOffset.UTC);
 
   private void at(String moment) {
-    clock.now = LocalDateTime.parse(moment).toInstant(ZoneOffset.UTC);
+    now = LocalDateTime.parse(moment).toInstant(ZoneOffset.UTC);
   }
 
   private String run(String... words) {
