@@ -1,7 +1,6 @@
 package starchfilm.request;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One thing somebody may write, by the names it has at each door; declared in {@code fields.txt}.

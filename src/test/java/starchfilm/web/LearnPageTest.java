@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
@@ -81,6 +82,17 @@ class LearnPageTest {
     assertThat(
             site.get("/compare/choice?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())
         .isEqualTo(200);
+  }
+
+  @Test
+  void aFileOfAnotherVersionIsKeptAndThatIsSaid() throws IOException {
+    Path workshop = site.folder().resolve("workshop.json");
+    Files.writeString(workshop, "{\"old\": true}");
+
+    String said = site.get(learnt().headers().firstValue("Location").orElse("")).body();
+
+    assertThat(said).contains("workshop.json that was there is not as this version writes it");
+    assertThat(workshop.resolveSibling("workshop.json.before")).hasContent("{\"old\": true}");
   }
 
   @Test
