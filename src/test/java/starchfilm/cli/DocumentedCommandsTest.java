@@ -58,7 +58,7 @@ class DocumentedCommandsTest {
         Files.copy(file, folder.resolve(file));
       }
     }
-    // The trial that the examples of note write to.
+    // The trial that the examples of a command's help write to; a guide makes its own.
     Files.createDirectory(folder.resolve("garden"));
     Files.copy(demo.resolve("starter-first-film.json"), folder.resolve("garden/7.json"));
     // What the guide for developers calls a big notebook.
