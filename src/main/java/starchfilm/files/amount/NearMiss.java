@@ -31,19 +31,21 @@ public final class NearMiss {
     if (everyday != null && known.contains(everyday)) {
       return Optional.of(everyday);
     }
+    // One slip in a short word, two in a longer one.
+    int most = stem.length() < 6 ? 1 : 2;
     String best = null;
-    int bestDistance = Integer.MAX_VALUE;
+    int bestDistance = most + 1;
     for (String word : known) {
-      int distance = distance(stem, stem(word));
+      String other = stem(word);
+      // A word cannot be nearer than the lengths are; one of thousands of letters is not compared.
+      int distance =
+          Math.abs(stem.length() - other.length()) > most ? most + 1 : distance(stem, other);
       if (distance < bestDistance) {
         bestDistance = distance;
         best = word;
       }
     }
-    // One slip in a short word, two in a longer one.
-    return bestDistance <= (stem.length() < 6 ? 1 : 2)
-        ? Optional.ofNullable(best)
-        : Optional.empty();
+    return Optional.ofNullable(best);
   }
 
   /** The word without its unit, case and word breaks. */
