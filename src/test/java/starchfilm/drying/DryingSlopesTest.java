@@ -60,7 +60,7 @@ class DryingSlopesTest {
         .isCloseTo(logDryS(damp, off(air, 1)) - middle, within(1e-6))
         .isNegative();
     assertThat(new LikelyCases(PreparedCase.of(damp), TEXTBOOK, 16).cases())
-        .isEqualTo(DrawnCases.of(TEXTBOOK, 32, slopes));
+        .isEqualTo(DrawnCases.of(TEXTBOOK, 48, slopes));
   }
 
   @Test

@@ -35,7 +35,7 @@ class LikelyCasesTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void twentyFourGiveTheRangeOfThousandsWithinSixPercent(Casting drying) {
+  void sixteenGiveTheRangeOfThousandsWithinSixPercent(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
     isNear(prepared, CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared)), 0.06);
   }
@@ -43,7 +43,7 @@ class LikelyCasesTest {
   /** Weighings narrow what is open. */
   @ParameterizedTest
   @MethodSource("plates")
-  void twentyFourGiveANarrowRangeWithinThreePercent(Casting drying) {
+  void sixteenGiveANarrowRangeWithinThreePercent(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
     double[][] covariance = TEXTBOOK.covariance();
     for (double[] row : covariance) {
@@ -54,7 +54,7 @@ class LikelyCasesTest {
 
   /**
    * The worst milestone of each spot, root mean square. Against 4096 cases, 44 plates in constant
-   * rooms and 20 in logged ones gave 2.0, 1.5 and 4.0 % ({@code -Dstarchfilm.plates=44
+   * rooms and 20 in logged ones gave 2.3, 2.2 and 3.7 % ({@code -Dstarchfilm.plates=44
    * -Dstarchfilm.cases=4096}); twice that is allowed the few tried here.
    */
   @Test
@@ -62,7 +62,8 @@ class LikelyCasesTest {
     int plates = Integer.getInteger("starchfilm.plates", 6);
     double[][] errors =
         Stream.concat(
-                AnyPlates.of(plates).stream(), AnyPlates.logged(Math.min(20, plates / 3)).stream())
+                AnyPlates.of(plates).stream(),
+                AnyPlates.logged(Math.min(20, (plates + 1) / 2)).stream())
             .flatMap(LikelyCasesTest::errors)
             .toArray(double[][]::new);
     assertThat(rootMeanSquare(errors, 0)).as("10 % point").isLessThan(0.04);
@@ -117,7 +118,7 @@ class LikelyCasesTest {
   /** A wish or a pour may ask for a date that holds in 99 of 100: beyond all cases. */
   @ParameterizedTest
   @MethodSource("plates")
-  void twentyFourGiveTheDateThatHoldsIn99Of100(Casting drying) {
+  void sixteenGiveTheDateThatHoldsIn99Of100(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
     LikelyCases likely = new LikelyCases(prepared, model, DryingForecaster.DRAWS);
@@ -157,13 +158,13 @@ class LikelyCasesTest {
 
   /** Where a film may stay soft, its times are those of the rest, and the rest must be enough. */
   @Test
-  void areTwiceAsManyWhereThePlateMayStaySoft() {
+  void areThreeTimesAsManyWhereThePlateMayStaySoft() {
     PreparedCase usual = PreparedCase.of(Castings.USUAL);
-    assertThat(new LikelyCases(usual, TEXTBOOK, 24).cases()).hasSize(24);
+    assertThat(new LikelyCases(usual, TEXTBOOK, 16).cases()).hasSize(16);
     PreparedCase damp =
         PreparedCase.of(
             Castings.plate(2, Castings.paste(0.08, 0.2), Castings.room(20, 90, 0.1), 20));
-    assertThat(new LikelyCases(damp, TEXTBOOK, 24).cases()).hasSize(48);
+    assertThat(new LikelyCases(damp, TEXTBOOK, 16).cases()).hasSize(48);
   }
 
   /** Five points more of humidity would keep it wet, so the slope is found the other way. */
@@ -189,7 +190,7 @@ class LikelyCasesTest {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(damp);
     assertThat(new LikelyCases(prepared, TEXTBOOK, 16).cases())
-        .isEqualTo(DrawnCases.of(TEXTBOOK, 32));
+        .isEqualTo(DrawnCases.of(TEXTBOOK, 48));
   }
 
   /**
