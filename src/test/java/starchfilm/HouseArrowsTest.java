@@ -60,9 +60,9 @@ class HouseArrowsTest {
       jar.assay            numerics.figures material.ingredient material.recipe jar.reagent \
                            jar.recovery
       files.json
-      files.amount         files.json
+      files.amount         casting.trial files.json
       files.findings       numerics.figures casting.trial files.json
-      files.roomlog        casting files.amount files.findings files.json
+      files.roomlog        casting casting.trial files.amount files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \
                            files.json files.amount files.findings files.roomlog
       files.saving         material.ingredient material.recipe material.air casting casting.trial \

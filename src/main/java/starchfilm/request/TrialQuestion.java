@@ -2,13 +2,13 @@ package starchfilm.request;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
@@ -141,7 +141,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** When it is wanted (s after the pour), which is now where it is not noted. */
   static OptionalDouble wantedByS(EntryReader in, Optional<LocalDateTime> pouredAt, Clock clock) {
     LocalDateTime now = LocalDateTime.now(clock);
-    double agoS = Duration.between(pouredAt.orElse(now), now).toSeconds();
+    double agoS = WallClock.secondsBetween(pouredAt.orElse(now), now);
     return in.number(
         "when.by",
         typed ->

@@ -1,11 +1,11 @@
 package starchfilm.request;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -45,7 +45,7 @@ final class WrittenDate {
     LocalDateTime now = LocalDateTime.now(stopped);
     LocalDateTime by = coming(typed, stopped);
     in.remark("By %s, poured now, %s.".formatted(shown(by, now), shown(now, now)));
-    return seconds(now, by);
+    return WallClock.secondsBetween(now, by);
   }
 
   private static String shown(LocalDateTime time, LocalDateTime now) {
@@ -69,7 +69,7 @@ final class WrittenDate {
   static double secondsFromNow(String typed, Clock clock) {
     // One now for both, or 0 d is a moment to come.
     Clock stopped = Clock.fixed(clock.instant(), clock.getZone());
-    return seconds(LocalDateTime.now(stopped), coming(typed, stopped));
+    return WallClock.secondsBetween(LocalDateTime.now(stopped), coming(typed, stopped));
   }
 
   private static LocalDateTime coming(String typed, Clock stopped) {
@@ -78,16 +78,12 @@ final class WrittenDate {
         new MomentParser(stopped)
             .coming(typed)
             .orElseThrow(() -> new MistypedException(typed, ALLOWED, "write it like one of these"));
-    if (!(seconds(now, at) > 0)) {
+    if (!(WallClock.secondsBetween(now, at) > 0)) {
       throw new MistypedException(
           typed,
           "a moment after now, " + shown(now, now),
           "it is past; write a time from now, such as 5d, or a later day");
     }
     return at;
-  }
-
-  private static double seconds(LocalDateTime from, LocalDateTime to) {
-    return Duration.between(from, to).toMillis() / 1e3;
   }
 }

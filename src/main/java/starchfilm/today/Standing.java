@@ -3,13 +3,13 @@ package starchfilm.today;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Rerun;
 import starchfilm.drying.Milestone;
@@ -73,7 +73,7 @@ public record Standing(
   public static Standing of(
       TrialForecast forecast, ScaleCourse course, List<Integer> plates, LocalDateTime now) {
     Trial trial = forecast.trial();
-    double nowS = Duration.between(trial.pouredAt().orElseThrow(), now).toSeconds();
+    double nowS = WallClock.secondsBetween(trial.pouredAt().orElseThrow(), now);
     OptionalDouble empty =
         Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plates.get(0)))
             .map(OptionalDouble::of)
@@ -182,8 +182,8 @@ public record Standing(
       return afterPourS;
     }
     LocalDateTime poured = forecast.trial().pouredAt().orElseThrow();
-    LocalDateTime moment = poured.plusSeconds(Math.round(afterPourS));
+    LocalDateTime moment = WallClock.after(poured, afterPourS);
     LocalDateTime moved = day.apply(moment);
-    return moved.equals(moment) ? afterPourS : Duration.between(poured, moved).toSeconds();
+    return moved.equals(moment) ? afterPourS : WallClock.secondsBetween(poured, moved);
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.forecast.TrialForecast;
 
 /**
@@ -144,7 +145,7 @@ public record Today(
           case LOOK, WAIT -> standing.readyS().low();
         };
     LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
-    return poured.plusSeconds(Math.round(Math.min(atS, 1e9)));
+    return WallClock.after(poured, Math.min(atS, 1e9));
   }
 
   /** The next plate to be looked at when nothing else is to be done. */

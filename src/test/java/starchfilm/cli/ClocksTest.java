@@ -7,16 +7,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.files.findings.Findings;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.roomlog.RoomLogReader;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.PourCalendar.ClockTick;
 
 /** Clocks that are put forward or back, that go on between two looks, or are ahead. */
 class ClocksTest {
@@ -36,29 +44,82 @@ class ClocksTest {
 
   @TempDir Path folder;
 
+  private final TimeZone home = TimeZone.getDefault();
+
   /** In 2026 the clocks of Berlin were put forward on 29 March and back on 25 October. */
   @ParameterizedTest
   @CsvSource({"2026-03-28, 2026-03-29, forward, 23", "2026-10-24, 2026-10-25, back, 25"})
   void countsTheHoursThatPassedWhereTheClocksChangedAndSaysSo(
       String pour, String next, String how, int hours) throws IOException {
     Path file = Files.writeString(folder.resolve("t.json"), TRIAL.formatted(pour, next));
-    TimeZone before = TimeZone.getDefault();
-    try {
-      TimeZone.setDefault(TimeZone.getTimeZone("Europe/Berlin"));
 
-      Outcome check = Outcome.of(folder, "check", "t.json");
+    Outcome check = Outcome.of(folder, "check", "t.json");
 
-      assertThat(check.out() + check.err())
-          .contains(
-              "weighings[2].at: the clocks were put %s between the pour and this; counted as %d h after the pour"
-                  .formatted(how, hours))
-          .doesNotContain("weighings[1].at");
-      assertThat(NotebookReader.read(List.of(file)).trials().get(0).seen().weighings())
-          .extracting(Weighing::timeS)
-          .containsExactly(2 * 3600.0, hours * 3600.0);
-    } finally {
-      TimeZone.setDefault(before);
-    }
+    assertThat(check.out() + check.err())
+        .contains(
+            "weighings[2].at: the clocks were put %s between the pour and this; counted as %d h after the pour"
+                .formatted(how, hours))
+        .doesNotContain("weighings[1].at");
+    assertThat(NotebookReader.read(List.of(file)).trials().get(0).seen().weighings())
+        .extracting(Weighing::timeS)
+        .containsExactly(2 * 3600.0, hours * 3600.0);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-03-28, 23, Sun 29 Mar", "2026-10-24, 25, Sun 25 Oct"})
+  void saysTimesAfterTheChangeByTheClockOnTheWall(String pour, int hours, String next) {
+    PourCalendar calendar = new PourCalendar(Optional.of(LocalDateTime.parse(pour + "T18:00")));
+    double daySinceS = hours * 3600.0;
+
+    assertThat(calendar.toTheMinute(daySinceS)).isEqualTo(next + ", 18:00");
+    assertThat(calendar.window(daySinceS, daySinceS + 3600)).isEqualTo(next + ", 18:00 to 19:00");
+    assertThat(calendar.clockTicks(daySinceS, 5))
+        .extracting(ClockTick::label)
+        .containsExactly("18:00", "0:00", "6:00", "12:00", "18:00");
+    assertThat(calendar.clockTicks(daySinceS, 25))
+        .filteredOn(tick -> !tick.label().equals("18:00"))
+        .extracting(ClockTick::afterPourS)
+        .doesNotHaveDuplicates()
+        .contains(daySinceS - 3600);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-03-28, 2026-03-29, 23", "2026-10-24, 2026-10-25, 25"})
+  void readsALogByTheClockOnTheWallAndOneByHoursAsCounted(String pour, String next, int hours)
+      throws IOException {
+    String head = "%sT18:00,19,55\n".formatted(pour);
+    String row = "%sT%s,20,60\n";
+    Path file = folder.resolve("log.csv");
+    Optional<LocalDateTime> poured = Optional.of(LocalDateTime.parse(pour + "T18:00"));
+
+    Files.writeString(
+        file,
+        "time,air_C,rh_pct\n" + head + row.formatted(next, "1:00") + row.formatted(next, "18:00"));
+    assertThat(log(file, poured)).containsExactly(0.0, 7.0, (double) hours);
+
+    Files.writeString(file, "hours,air_C,rh_pct\n0,19,55\n8,20,60\n9,20,60\n10,20,60\n");
+    assertThat(log(file, poured)).containsExactly(0.0, 8.0, 9.0, 10.0);
+  }
+
+  private static List<Double> log(Path file, Optional<LocalDateTime> poured) {
+    Findings log = new Findings("log.csv");
+    List<Double> hours =
+        new RoomLogReader(log)
+            .read(file, poured, 0.1, new Findings("t.json")).orElseThrow().readings().stream()
+                .map(reading -> reading.timeS() / 3600)
+                .toList();
+    assertThat(log.notices()).noneMatch(told -> told.text().contains("more than once"));
+    return hours;
+  }
+
+  @BeforeEach
+  void goToBerlin() {
+    TimeZone.setDefault(TimeZone.getTimeZone("Europe/Berlin"));
+  }
+
+  @AfterEach
+  void comeBack() {
+    TimeZone.setDefault(home);
   }
 
   @ParameterizedTest

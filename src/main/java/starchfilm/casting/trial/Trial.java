@@ -1,7 +1,6 @@
 package starchfilm.casting.trial;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +61,7 @@ public record Trial(
     if (invented || pouredAt.isEmpty()) {
       return this;
     }
-    double latestS = Duration.between(pouredAt.get(), now).toSeconds() + CLOCKS_APART_S;
+    double latestS = WallClock.secondsBetween(pouredAt.get(), now) + CLOCKS_APART_S;
     EachPlate plates = seen.eachPlate();
     SortedMap<Integer, List<Weighing>> others = new TreeMap<>(plates.weighings());
     others.replaceAll((plate, weighings) -> until(latestS, weighings));

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.casting.trial.WallClock;
 
 /**
  * Reads moments as people type them, against a clock and its time zone.
@@ -139,7 +140,7 @@ public record MomentParser(Clock clock) {
     String span = span(text);
     if (IS_SPAN.matcher(span).matches()) {
       double seconds = Dimension.TIME.si(span);
-      return Optional.of(now().plus(Duration.ofMillis(Math.round(seconds * 1000))));
+      return Optional.of(WallClock.after(now(), seconds));
     }
     Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);
     time.ifPresent(at -> existing(at, text));
@@ -181,7 +182,7 @@ public record MomentParser(Clock clock) {
         moment instanceof Moment.ByTheClock clockTime
             ? clockTime.time()
             : pouredAt
-                .map(pour -> pour.plusSeconds(Math.round(((Moment.SincePour) moment).s())))
+                .map(pour -> WallClock.after(pour, ((Moment.SincePour) moment).s()))
                 .orElse(LocalDateTime.MIN);
     if (at.isAfter(now().plus(CLOCKS_DIFFER))) {
       throw new MistypedException(

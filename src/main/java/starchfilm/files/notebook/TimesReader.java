@@ -1,5 +1,6 @@
 package starchfilm.files.notebook;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -90,13 +91,15 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
           "check this time and poured_at");
       return OptionalDouble.empty();
     }
-    if (moment instanceof Moment.ByTheClock clock
-        && clock.putForwardMs(pouredAt.orElseThrow()) != 0) {
-      section.notice(
-          field,
-          "the clocks were put %s between the pour and this; counted as %s after the pour"
-              .formatted(
-                  clock.putForwardMs(pouredAt.get()) > 0 ? "forward" : "back", Words.span(s)));
+    if (moment instanceof Moment.ByTheClock clock) {
+      double putForwardS =
+          Duration.between(pouredAt.orElseThrow(), clock.time()).toMillis() / 1e3 - s;
+      if (putForwardS != 0) {
+        section.notice(
+            field,
+            "the clocks were put %s between the pour and this; counted as %s after the pour"
+                .formatted(putForwardS > 0 ? "forward" : "back", Words.span(s)));
+      }
     }
     return seconds;
   }

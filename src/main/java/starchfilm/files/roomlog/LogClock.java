@@ -1,9 +1,11 @@
 package starchfilm.files.roomlog;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.findings.Findings;
 
 /**
@@ -21,10 +23,10 @@ record LogClock(LogColumns columns, boolean isMonthFirst, LocalDateTime start, F
   private static final double MILLISECONDS_FROM = 1e12;
 
   /** The moment a cell means; empty where it means none. */
-  Optional<LocalDateTime> moment(String cell) {
+  Optional<Instant> moment(String cell) {
     Optional<LogDate> date = LogDate.parse(cell);
     if (date.isPresent()) {
-      return date.get().moment(isMonthFirst);
+      return date.get().moment(isMonthFirst).map(WallClock::instant);
     }
     if (!cell.matches("[0-9]{1,14}(?:[.,][0-9]{1,9})?")) {
       return Optional.empty();
@@ -33,14 +35,16 @@ record LogClock(LogColumns columns, boolean isMonthFirst, LocalDateTime start, F
     if (number >= SECONDS_FROM) {
       tell("times count seconds since 1970; they are read as the clock of Greenwich shows them");
       double seconds = number >= MILLISECONDS_FROM ? number / 1000 : number;
-      return Optional.of(LocalDateTime.ofEpochSecond(Math.round(seconds), 0, ZoneOffset.UTC));
+      return Optional.of(
+          WallClock.instant(LocalDateTime.ofEpochSecond(Math.round(seconds), 0, ZoneOffset.UTC)));
     }
     OptionalDouble unit = columns.countedIn();
     if (unit.isEmpty()) {
       return Optional.empty();
     }
     tell("times are counted from the pour");
-    return Optional.of(start.plusSeconds(Math.round(number * unit.getAsDouble())));
+    return Optional.of(
+        WallClock.instant(start).plusSeconds(Math.round(number * unit.getAsDouble())));
   }
 
   /** Once of a log, whose times all count in one way. */

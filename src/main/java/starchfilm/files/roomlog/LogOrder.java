@@ -1,13 +1,14 @@
 package starchfilm.files.roomlog;
 
 import java.time.Duration;
-import java.time.LocalDateTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
@@ -36,7 +37,7 @@ record LogOrder(Findings log) {
 
   /** Readings of the same time become their mean, as when the clocks are put back at night. */
   private List<LogReading> joinEqualTimes(List<LogReading> sorted) {
-    Map<LocalDateTime, List<LogReading>> byTime =
+    Map<Instant, List<LogReading>> byTime =
         sorted.stream()
             .collect(Collectors.groupingBy(LogReading::time, TreeMap::new, Collectors.toList()));
     int joined = sorted.size() - byTime.size();
@@ -73,7 +74,7 @@ record LogOrder(Findings log) {
         log.notice(
             Place.of(after.line()),
             "no reading for %s before %s; bridged by a straight line"
-                .formatted(Words.span(pause), after.time()));
+                .formatted(Words.span(pause), WallClock.at(after.time())));
       }
     }
     if (gaps > GAPS_LISTED) {

@@ -1,6 +1,6 @@
 package starchfilm.files.roomlog;
 
-import java.time.LocalDateTime;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -15,8 +15,7 @@ import java.util.regex.Pattern;
  * @param humidityPct relative humidity (%)
  * @param saidCelsius whether its cell says what its degrees are
  */
-record LogReading(
-    int line, LocalDateTime time, double airC, double humidityPct, boolean saidCelsius) {
+record LogReading(int line, Instant time, double airC, double humidityPct, boolean saidCelsius) {
   private static final Pattern FIGURE =
       Pattern.compile("([+-]?\\d{1,6}(?:[.,]\\d{1,9})?)\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)?");
   private static final Set<String> NOTHING =

@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.LoggedRoom.RoomReading;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
@@ -171,7 +173,7 @@ public record RoomLogReader(Findings log) {
           columns.count() + " cells as in the first row",
           "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
     }
-    Optional<LocalDateTime> time = clock.moment(moment.get());
+    Optional<Instant> time = clock.moment(moment.get());
     if (time.isEmpty()) {
       throw new UnreadableFileException(
           here,
@@ -220,7 +222,7 @@ public record RoomLogReader(Findings log) {
                     "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast does"
                         + " not cover ice"));
     refuseFractions(readings);
-    LocalDateTime start = pouredAt.orElse(readings.get(0).time());
+    Instant start = pouredAt.map(WallClock::instant).orElse(readings.get(0).time());
     if (pouredAt.isEmpty()) {
       log.notRecorded(
           "poured_at",
@@ -228,11 +230,11 @@ public record RoomLogReader(Findings log) {
           "the first of the room log",
           "which air the plate had at what time");
     }
-    LocalDateTime end = readings.get(readings.size() - 1).time();
+    Instant end = readings.get(readings.size() - 1).time();
     if (end.isBefore(start)) {
       throw new UnreadableFileException(
-          "a log that ends at " + end,
-          "readings after the pour at " + start,
+          "a log that ends at " + WallClock.at(end),
+          "readings after the pour at " + WallClock.at(start),
           "name the log of these days, or check poured_at");
     }
     double late = seconds(start, readings.get(0).time());
@@ -258,14 +260,14 @@ public record RoomLogReader(Findings log) {
     return felt;
   }
 
-  private static RoomReading atPourTime(LogReading reading, LocalDateTime start) {
+  private static RoomReading atPourTime(LogReading reading, Instant start) {
     return new RoomReading(
         seconds(start, reading.time()),
         Math.max(reading.airC(), LEAST_C) + ZERO_CELSIUS_K,
         Math.min(reading.humidityPct(), 100) / 100);
   }
 
-  private static double seconds(LocalDateTime from, LocalDateTime to) {
+  private static double seconds(Instant from, Instant to) {
     return Duration.between(from, to).toMillis() / 1e3;
   }
 

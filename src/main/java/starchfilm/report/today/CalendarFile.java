@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -85,8 +86,8 @@ public final class CalendarFile {
     double startS = whole ? fromS : Math.max(fromS, standing.readyS().middle());
     LocalDateTime start =
         WakingHours.atOrAfter(
-            upToHour(ready ? now : poured.plusSeconds(Math.round(Math.min(startS, 1e9)))));
-    LocalDateTime end = poured.plusSeconds(Math.round(Math.min(untilS, 1e9)));
+            upToHour(ready ? now : WallClock.after(poured, Math.min(startS, 1e9))));
+    LocalDateTime end = WallClock.after(poured, Math.min(untilS, 1e9));
     boolean longer = whole && !ready && Duration.between(start, end).compareTo(HOUR) > 0;
     begin(file, standing.plates().get(0), start);
     String who = escaped(words.who());

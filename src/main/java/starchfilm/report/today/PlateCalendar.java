@@ -2,13 +2,13 @@ package starchfilm.report.today;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.Awaited;
 import starchfilm.report.chart.Axis;
@@ -74,7 +74,7 @@ final class PlateCalendar {
   /** From the beginning of the calendar to the pour (s); below 0 for an earlier pour. */
   private double since(Standing standing) {
     LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
-    return Duration.between(from, poured).toSeconds();
+    return WallClock.secondsBetween(from, poured);
   }
 
   private CalendarChart chart() {
@@ -85,7 +85,7 @@ final class PlateCalendar {
     return new CalendarChart(
         "Each plate with the time in which it is peelable and dry through; now is one line.",
         CalendarChart.ROW_HEIGHT * rows.size() + FOOT,
-        scale.place((double) Duration.between(from, today.now()).toSeconds()),
+        scale.place(WallClock.secondsBetween(from, today.now())),
         midnights(),
         rows);
   }
@@ -119,7 +119,7 @@ final class PlateCalendar {
     int every = (days + LABELS - 1) / LABELS;
     LocalDateTime midnight = from.toLocalDate().plusDays(1).atStartOfDay();
     for (int i = 0; ; i++) {
-      double atS = Duration.between(from, midnight.plusDays(i)).toSeconds();
+      double atS = WallClock.secondsBetween(from, midnight.plusDays(i));
       if (atS > scale.to()) {
         return lines;
       }

@@ -3,7 +3,6 @@ package starchfilm.report.words;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
@@ -247,13 +247,14 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     List<ClockTick> ticks = new ArrayList<>();
     String under = "";
     for (LocalDateTime at = midnight; ; at = at.plusHours(stepH)) {
-      double afterS = Duration.between(pouredAt.get(), at).toSeconds();
+      double afterS = WallClock.secondsBetween(pouredAt.get(), at);
       if (afterS > untilS) {
         return ticks;
       }
       boolean byDay = stepH >= HOURS_OF_DAY;
       String around = (byDay ? MONTH : WEEKDAY_AND_DAY).format(at);
-      if (afterS >= 0) {
+      boolean shown = WallClock.at(WallClock.instant(at)).equals(at);
+      if (afterS >= 0 && shown) {
         ticks.add(
             new ClockTick(
                 afterS,
@@ -265,7 +266,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   private LocalDateTime at(double afterPourS) {
-    return pouredAt.orElseThrow().plusSeconds(Math.round(afterPourS));
+    return WallClock.after(pouredAt.orElseThrow(), afterPourS);
   }
 
   private static String partOfDay(int hour) {

@@ -1,0 +1,44 @@
+package starchfilm.casting.trial;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+
+/**
+ * The clock on the wall, which this machine's zone puts forward and back: between two times it
+ * shows, the hours count that pass, also one that the clock skips or shows twice.
+ */
+public final class WallClock {
+  private WallClock() {}
+
+  /** The moment at which it shows a time: the first of two, the end of an hour that it skips. */
+  public static Instant instant(LocalDateTime shown) {
+    return shown.atZone(ZoneId.systemDefault()).toInstant();
+  }
+
+  /** The time that it shows at a moment. */
+  public static LocalDateTime at(Instant moment) {
+    return LocalDateTime.ofInstant(moment, ZoneId.systemDefault());
+  }
+
+  /**
+   * What it shows some time later.
+   *
+   * @param start a time that it shows
+   * @param s seconds that pass; rounded to whole ones
+   * @return the time that it shows then
+   */
+  public static LocalDateTime after(LocalDateTime start, double s) {
+    return at(instant(start).plusSeconds(Math.round(s)));
+  }
+
+  /**
+   * The time that passes from one time it shows to another.
+   *
+   * @return s; negative where the other is earlier
+   */
+  public static double secondsBetween(LocalDateTime from, LocalDateTime to) {
+    return Duration.between(instant(from), instant(to)).toMillis() / 1e3;
+  }
+}
