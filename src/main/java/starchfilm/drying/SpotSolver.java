@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import starchfilm.casting.Casting;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -62,25 +63,25 @@ final class SpotSolver {
   private final int curvePoints;
 
   SpotSolver(PreparedCase prepared, double[] curveTimesS) {
-    this(prepared, curveTimesS, grid(prepared.drying(), NODES), TOLERANCE, false);
+    this(
+        prepared,
+        curveTimesS,
+        grid(prepared.drying(), NODES),
+        system -> new RosenbrockIntegrator(system, TOLERANCE));
   }
 
   SpotSolver(
       PreparedCase prepared,
       double[] curveTimesS,
       Grid grid,
-      Tolerance tolerance,
-      boolean fourthOrder) {
+      Function<DiffusionSystem, RosenbrockIntegrator> integrator) {
     this.prepared = prepared;
     this.grid = grid;
     Casting drying = prepared.drying();
     this.reader = prepared.material().potential().reader(grid.nodes());
     this.exchange = new PlateExchange(drying, prepared.material().isotherm());
     this.system = new DiffusionSystem(grid, reader, exchange, 1);
-    this.integrator =
-        fourthOrder
-            ? RosenbrockIntegrator.ofFourthOrder(system, tolerance)
-            : RosenbrockIntegrator.ofThirdOrder(system, tolerance);
+    this.integrator = integrator.apply(system);
     this.detector =
         new MilestoneDetector(
             grid.nodes(), exchange, settledFromS(drying), prepared.material(), curveTimesS);

@@ -65,7 +65,7 @@ record StarchBlend(
   }
 
   static StarchBlend of(Map<StarchKind, Double> shares, double mostDryKg) {
-    PasteBody body = PasteBody.of(new Composition(shares, 0.04, 0, 0, 0, 0.96));
+    PasteBody body = PasteBody.of(new Composition(shares, 0.04, 0, 0, 0, 0.96, 0));
     double from = 0;
     double to = 0;
     for (Map.Entry<StarchKind, Double> share : shares.entrySet()) {

@@ -52,7 +52,13 @@ public final class Castings {
     double glycerol = dryStarch * glycerolPerDryStarch;
     double salt = dryStarch * saltPerDryStarch;
     return new Composition(
-        Map.of(kind, 1.0), dryStarch, glycerol, salt, acid, 1 - dryStarch - glycerol - salt - acid);
+        Map.of(kind, 1.0),
+        dryStarch,
+        glycerol,
+        salt,
+        acid,
+        1 - dryStarch - glycerol - salt - acid,
+        0);
   }
 
   public static Cook cook(double minutes, double celsius) {

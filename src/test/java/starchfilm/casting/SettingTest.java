@@ -16,7 +16,7 @@ import starchfilm.material.recipe.Composition;
 /** What setting one figure of a casting does to it, and leaves alone. */
 class SettingTest {
   private static final Composition SALTY_AND_SOUR =
-      new Composition(Map.of(StarchKind.RICE, 1.0), 0.08, 0.024, 0.004, 0.006, 0.886);
+      new Composition(Map.of(StarchKind.RICE, 1.0), 0.08, 0.024, 0.004, 0.006, 0.886, 0);
 
   private static final Casting CASTING =
       Castings.plate(3, SALTY_AND_SOUR, Castings.room(20, 50, 0.1), 60);

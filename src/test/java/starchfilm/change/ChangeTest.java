@@ -335,7 +335,8 @@ class ChangeTest {
                 glycerol,
                 0,
                 acid,
-                1 - starch - glycerol - acid),
+                1 - starch - glycerol - acid,
+                0),
             Castings.room(
                 10 + 25 * random.nextDouble(), 30 + 40 * random.nextDouble(), random.nextDouble()),
             30 + 40 * random.nextDouble())

@@ -10,6 +10,7 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.ReferenceIntegrator;
 import starchfilm.numerics.diffusion.Tolerance;
 
 /** The error in time of plates nobody chose, against the same cells integrated far more finely. */
@@ -83,7 +84,8 @@ class AnyPlateTest {
     PreparedCase prepared = PreparedCase.of(drying);
     Grid grid = SpotSolver.grid(drying, REFERENCE_NODES);
     SpotSolution trace = new SpotSolution();
-    new SpotSolver(prepared, new double[0], grid, REFERENCE, true)
+    new SpotSolver(
+            prepared, new double[0], grid, system -> ReferenceIntegrator.of(system, REFERENCE))
         .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
   }

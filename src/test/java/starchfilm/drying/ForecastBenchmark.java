@@ -17,6 +17,7 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 
 /**
  * How long a drying forecast takes; never part of the test run.
@@ -50,8 +51,7 @@ public class ForecastBenchmark {
             prepared,
             new double[0],
             SpotSolver.grid(Castings.USUAL, nodes),
-            SpotSolver.TOLERANCE,
-            false);
+            system -> new RosenbrockIntegrator(system, SpotSolver.TOLERANCE));
   }
 
   /**

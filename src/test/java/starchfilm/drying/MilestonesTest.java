@@ -18,6 +18,7 @@ import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.material.air.AirState;
+import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 
 /** What a milestone's moment means, read back from a solve that stops exactly there. */
 class MilestonesTest {
@@ -125,8 +126,7 @@ class MilestonesTest {
             prepared,
             new double[0],
             SpotSolver.grid(changed(20, OpenFaces.BOTH), SpotSolver.NODES),
-            SpotSolver.TOLERANCE,
-            false)
+            system -> new RosenbrockIntegrator(system, SpotSolver.TOLERANCE))
         .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }
 }

@@ -16,6 +16,7 @@ import starchfilm.drying.PlateSimulation.Steps;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.numerics.diffusion.ReferenceIntegrator;
 import starchfilm.numerics.diffusion.Tolerance;
 
 /** What a scale under a plate shows, out of the same equations as the forecast. */
@@ -145,8 +146,7 @@ class PlateSimulationTest {
             PreparedCase.of(drying),
             timesS,
             SpotSolver.grid(drying, SpotSolver.NODES),
-            new Tolerance(2e-6, 5e-7, 0.1),
-            true)
+            system -> ReferenceIntegrator.of(system, new Tolerance(2e-6, 5e-7, 0.1)))
         .solve(Spot.NOMINAL, deviations, timesS[timesS.length - 1], trace);
     return Arrays.stream(trace.curve)
         .map(moisture -> drying.plate().areaM2() * trace.solidsKgPerM2 * (1 + moisture))

@@ -46,7 +46,7 @@ class RestingActivityTest {
     double filmK =
         new BrentSolver(1e-12).solve(200, t -> SATURATION.pa(t) - vapourPa / activity, 275, 370);
     PlateTransfer transfer = new PlateTransfer(0.2, 0.2, 0);
-    transfer.setAir(drying.room().at(0));
+    transfer.setAir(airK, 0.5, drying.room().at(0).speedMPerS());
     transfer.evaluate(filmK, activity);
     double toAir = (transfer.convectionWPerM2K() + transfer.radiationWPerM2K()) * (filmK - airK);
     double apartK = benchC - 20;

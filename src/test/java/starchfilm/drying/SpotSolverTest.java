@@ -9,6 +9,7 @@ import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,10 @@ import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Ingredient;
+import starchfilm.numerics.diffusion.DiffusionSystem;
 import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.ReferenceIntegrator;
+import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.Tolerance;
 
 /** The numerical promises of a forecast: balance, error in time, error of the grid. */
@@ -43,8 +47,8 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("plates")
   void datesEveryMilestoneWithinTwoThousandths(Casting drying) {
-    SpotSolution forecast = solve(drying, SpotSolver.NODES, SpotSolver.TOLERANCE, false);
-    SpotSolution exact = solve(drying, SpotSolver.NODES, EXACT, true);
+    SpotSolution forecast = solve(drying, SpotSolver.NODES, ofForecast(SpotSolver.TOLERANCE));
+    SpotSolution exact = solve(drying, SpotSolver.NODES, reference(EXACT));
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
@@ -63,8 +67,8 @@ class SpotSolverTest {
   void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(Casting drying) {
     int dry = Milestone.DRY_THROUGH.ordinal();
     Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
-    double forecast = solve(drying, SpotSolver.NODES, tight, true).milestoneS[dry];
-    double finer = solve(drying, 2 * SpotSolver.NODES - 1, tight, true).milestoneS[dry];
+    double forecast = solve(drying, SpotSolver.NODES, reference(tight)).milestoneS[dry];
+    double finer = solve(drying, 2 * SpotSolver.NODES - 1, reference(tight)).milestoneS[dry];
     assertThat(forecast).isCloseTo(finer, offset(3e-3 * finer));
   }
 
@@ -73,7 +77,8 @@ class SpotSolverTest {
   void closesTheWaterBalanceForAnyTolerance(Casting drying) {
     for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
-      assertThat(solve(drying, SpotSolver.NODES, tolerance, false).balanceError).isLessThan(1e-9);
+      assertThat(solve(drying, SpotSolver.NODES, ofForecast(tolerance)).balanceError)
+          .isLessThan(1e-9);
     }
   }
 
@@ -142,7 +147,7 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("varyingPlates")
   void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(Casting drying) {
-    assertThat(solve(drying, SpotSolver.NODES, SpotSolver.TOLERANCE, false).balanceError)
+    assertThat(solve(drying, SpotSolver.NODES, ofForecast(SpotSolver.TOLERANCE)).balanceError)
         .isLessThan(1e-9);
   }
 
@@ -164,12 +169,20 @@ class SpotSolverTest {
         List.of(new FaceChange(50 * 3600.0, open)));
   }
 
+  private static Function<DiffusionSystem, RosenbrockIntegrator> ofForecast(Tolerance tolerance) {
+    return system -> new RosenbrockIntegrator(system, tolerance);
+  }
+
+  private static Function<DiffusionSystem, RosenbrockIntegrator> reference(Tolerance tolerance) {
+    return system -> ReferenceIntegrator.of(system, tolerance);
+  }
+
   private static SpotSolution solve(
-      Casting drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
+      Casting drying, int nodes, Function<DiffusionSystem, RosenbrockIntegrator> integrator) {
     PreparedCase prepared = PreparedCase.of(drying);
     Grid grid = SpotSolver.grid(drying, nodes);
     SpotSolution trace = new SpotSolution();
-    new SpotSolver(prepared, new double[0], grid, tolerance, fourthOrder)
+    new SpotSolver(prepared, new double[0], grid, integrator)
         .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
   }

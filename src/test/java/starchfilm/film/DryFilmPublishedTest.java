@@ -37,7 +37,7 @@ class DryFilmPublishedTest {
    */
   @Test
   void massBalanceGivesThePublishedThickness() {
-    Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985);
+    Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985, 0);
     Casting pour = Castings.film(paste).pouredTo(3.00e-3).with(new Use(0, Castings.ROOM_K, 0));
 
     assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle()).isCloseTo(32e-6, within(0.5e-6));

@@ -98,7 +98,8 @@ class FeelAndCautionsTest {
   @Test
   void blendsSettleByTheVolumeOfTheirGranules() {
     Composition half =
-        new Composition(Map.of(StarchKind.CORN, 0.5, StarchKind.TAPIOCA, 0.5), 0.05, 0, 0, 0, 0.95);
+        new Composition(
+            Map.of(StarchKind.CORN, 0.5, StarchKind.TAPIOCA, 0.5), 0.05, 0, 0, 0, 0.95, 0);
 
     assertThat(PasteBody.of(half).settlesBelow())
         .isCloseTo(1 / (0.5 / 0.044 + 0.5 / 0.014), within(1e-12));
@@ -138,7 +139,7 @@ class FeelAndCautionsTest {
     assertThat(forecaster.forecast(thick).cautions()).contains(FilmCaution.THICK_FILM);
     assertThat(cautions(Castings.paste(StarchKind.CORN, 0.045, 0.3, 0, 0.005)))
         .contains(FilmCaution.PASTE_THINS);
-    assertThat(cautions(new Composition(Map.of(), 0, 0.05, 0, 0, 0.95)))
+    assertThat(cautions(new Composition(Map.of(), 0, 0.05, 0, 0, 0.95, 0)))
         .contains(FilmCaution.NO_FILM);
   }
 

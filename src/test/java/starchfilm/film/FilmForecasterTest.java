@@ -268,7 +268,8 @@ class FilmForecasterTest {
                       glycerol,
                       salt,
                       acid,
-                      1 - starch - glycerol - salt - acid);
+                      1 - starch - glycerol - salt - acid,
+                      0);
               return Castings.film(paste)
                   .with(new Paste(paste, 1, random.nextDouble(), random.nextDouble()))
                   .with(Castings.cook(120 * random.nextDouble(), 20 + 110 * random.nextDouble()))

@@ -81,7 +81,7 @@ class FilmRulesTest {
   void aFilmOfTwoStarchesHasTheirAmylose() {
     Composition blend =
         new Composition(
-            Map.of(StarchKind.CORN, 0.5, StarchKind.WAXY_CORN, 0.5), 0.05, 0, 0, 0, 0.95);
+            Map.of(StarchKind.CORN, 0.5, StarchKind.WAXY_CORN, 0.5), 0.05, 0, 0, 0, 0.95, 0);
     double amylose =
         (StarchKind.CORN.amyloseFraction() + StarchKind.WAXY_CORN.amyloseFraction()) / 2;
     FilmState film = FilmState.atRest(blend, 0.5, Castings.ROOM_K);

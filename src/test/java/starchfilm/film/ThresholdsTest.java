@@ -129,7 +129,7 @@ class ThresholdsTest {
   @ParameterizedTest
   @CsvSource({"78.2, true", "78.3, false"})
   void glycerolDelaysTheEndOfTheCook(double celsius, boolean undercooked) {
-    Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.08, 0.06, 0, 0.02, 0.84);
+    Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.08, 0.06, 0, 0.02, 0.84, 0);
     assertThat(
             cautions(film(0.75, 0, 0.5), 300, paste, celsius, 1e-4)
                 .contains(FilmCaution.UNDERCOOKED))
@@ -151,7 +151,8 @@ class ThresholdsTest {
             0,
             0,
             0,
-            0.97);
+            0.97,
+            0);
     return cautions(film(0.25, 0, 0.5), 300, paste, 95, 1e-4);
   }
 

@@ -76,7 +76,7 @@ class WithheldTest {
 
   @Test
   void glycerolAloneIsNoFilm() {
-    Composition syrup = new Composition(Map.of(), 0, 0.05, 0, 0, 0.95);
+    Composition syrup = new Composition(Map.of(), 0, 0.05, 0, 0, 0.95, 0);
     FilmForecast film = forecaster.forecast(Castings.film(syrup));
 
     assertThat(film.withheld().values()).containsOnly(Withheld.NO_STARCH);

@@ -118,15 +118,6 @@ public final class PlateTransfer {
   }
 
   /**
-   * Sets the air.
-   *
-   * @param air the air over the plate
-   */
-  public void setAir(AirState air) {
-    setAir(air.temperatureK(), air.relativeHumidity(), air.speedMPerS());
-  }
-
-  /**
    * Sets what the transfer coefficients of vapour and of heat by convection are multiplied by.
    *
    * @param airSideFactor the factor (ratio, above 0; 1 by default)

@@ -72,17 +72,6 @@ public record Composition(
     }
   }
 
-  /** A paste without inert solids. */
-  public Composition(
-      Map<StarchKind, Double> starchShares,
-      double dryStarch,
-      double glycerol,
-      double salt,
-      double aceticAcid,
-      double water) {
-    this(starchShares, dryStarch, glycerol, salt, aceticAcid, water, 0);
-  }
-
   /**
    * A paste of these amounts, counted per kilogram.
    *

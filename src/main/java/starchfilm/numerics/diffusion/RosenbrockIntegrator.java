@@ -41,11 +41,18 @@ public final class RosenbrockIntegrator {
   private final double[] stageState;
   private final double[] stageRates;
   private final Step step;
-  private long acceptedSteps;
-  private long refusedSteps;
 
-  private RosenbrockIntegrator(
-      BorderedSystem system, RosenbrockMethod method, Tolerance tolerance) {
+  /**
+   * An integrator of order 3, the cheapest at the accuracy of a forecast.
+   *
+   * @param system the system
+   * @param tolerance how far a step may be off
+   */
+  public RosenbrockIntegrator(BorderedSystem system, Tolerance tolerance) {
+    this(system, RosenbrockMethod.rodas3(), tolerance);
+  }
+
+  RosenbrockIntegrator(BorderedSystem system, RosenbrockMethod method, Tolerance tolerance) {
     this.system = system;
     this.method = method;
     this.tolerance = tolerance;
@@ -57,46 +64,6 @@ public final class RosenbrockIntegrator {
     this.stageState = new double[length];
     this.stageRates = new double[length];
     this.step = new Step(length);
-  }
-
-  /**
-   * An integrator of order 3, the cheapest at the accuracy of a forecast.
-   *
-   * @param system the system
-   * @param tolerance how far a step may be off
-   * @return the integrator
-   */
-  public static RosenbrockIntegrator ofThirdOrder(BorderedSystem system, Tolerance tolerance) {
-    return new RosenbrockIntegrator(system, RosenbrockMethod.rodas3(), tolerance);
-  }
-
-  /**
-   * An integrator of order 4, for tight tolerances.
-   *
-   * @param system the system
-   * @param tolerance how far a step may be off
-   * @return the integrator
-   */
-  public static RosenbrockIntegrator ofFourthOrder(BorderedSystem system, Tolerance tolerance) {
-    return new RosenbrockIntegrator(system, RosenbrockMethod.rodasp(), tolerance);
-  }
-
-  /**
-   * Steps accepted since construction.
-   *
-   * @return the count
-   */
-  public long acceptedSteps() {
-    return acceptedSteps;
-  }
-
-  /**
-   * Steps refused since construction.
-   *
-   * @return the count
-   */
-  public long refusedSteps() {
-    return refusedSteps;
   }
 
   /**
@@ -142,11 +109,10 @@ public final class RosenbrockIntegrator {
           h = end - time;
         }
         error = attempt(time, h);
-        double factor = SAFETY * Math.pow(error, -1.0 / method.order);
+        double factor = SAFETY * Math.pow(error, -1.0 / method.order());
         if (error <= 1) {
-          acceptedSteps++;
           if (lastStep > 0) {
-            factor *= Math.min(1, h / lastStep * Math.pow(lastError / error, 1.0 / method.order));
+            factor *= Math.min(1, h / lastStep * Math.pow(lastError / error, 1.0 / method.order()));
           }
           lastStep = h;
           lastError = Math.max(LEAST_ERROR, error);
@@ -162,7 +128,6 @@ public final class RosenbrockIntegrator {
           refused = false;
           break;
         }
-        refusedSteps++;
         refused = true;
         h = stepOfLadder(h * factor);
       }
@@ -219,25 +184,25 @@ public final class RosenbrockIntegrator {
 
   /** Tries one step; its end lies in {@code step.endState}. */
   private double attempt(double time, double h) {
-    jacobian.factor(1 / (h * method.gamma));
+    jacobian.factor(1 / (h * method.gamma()));
     double[] previousRates = step.startRates;
     for (int i = 0; i < stages.length; i++) {
       double[] k = stages[i];
       double[] rates = stageRates;
       if (i == 0) {
         rates = step.startRates;
-      } else if (method.ownRates[i]) {
-        combine(method.a[i], stageState);
-        system.rates(time + method.alpha[i] * h, stageState, stageRates);
+      } else if (method.ownRates()[i]) {
+        combine(method.a()[i], stageState);
+        system.rates(time + method.alpha()[i] * h, stageState, stageRates);
       } else {
         rates = previousRates;
       }
       previousRates = rates;
-      double byTime = h * method.gammaOfStage[i];
+      double byTime = h * method.gammaOfStage()[i];
       for (int n = 0; n < length; n++) {
         k[n] = rates[n] + byTime * timeSlope[n];
       }
-      double[] c = method.c[i];
+      double[] c = method.c()[i];
       for (int j = 0; j < i; j++) {
         double weight = c[j] / h;
         if (weight != 0) {
@@ -249,7 +214,7 @@ public final class RosenbrockIntegrator {
       }
       jacobian.solve(k);
     }
-    combine(method.m, step.endState);
+    combine(method.m(), step.endState);
     return error();
   }
 
@@ -292,7 +257,7 @@ public final class RosenbrockIntegrator {
   private IntegrationFailure failure(String what, double time, double error) {
     return new IntegrationFailure(
         "Rosenbrock method of order "
-            + method.order
+            + method.order()
             + ": "
             + what
             + " at time "

@@ -68,16 +68,6 @@ public final class Step {
   }
 
   /**
-   * One component at the start of the step.
-   *
-   * @param component its index in the state
-   * @return its value
-   */
-  public double atStart(int component) {
-    return startState[component];
-  }
-
-  /**
    * One component at the end of the step.
    *
    * @param component its index in the state

@@ -165,9 +165,10 @@ class PlateRisksTest {
             plain.glycerol(),
             0,
             0.009 * liquid,
-            0.991 * liquid);
+            0.991 * liquid,
+            0);
     assertThat(MouldGrowth.slowedBy(plain)).isEqualTo(1);
-    assertThat(MouldGrowth.slowedBy(new Composition(plain.starchShares(), 0.7, 0.3, 0, 0, 0)))
+    assertThat(MouldGrowth.slowedBy(new Composition(plain.starchShares(), 0.7, 0.3, 0, 0, 0, 0)))
         .isEqualTo(1);
     assertThat(MouldGrowth.slowedBy(sour)).isCloseTo(0.125, within(1e-9));
     Casting damp = Castings.plate(10, plain, Castings.room(15, 75, 0.1), 60);

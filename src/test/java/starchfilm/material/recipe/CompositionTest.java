@@ -15,7 +15,13 @@ class CompositionTest {
   /** 60 g starch, 20 g glycerol, 20 g salt, 10 g acid and 890 g water in a kilogram. */
   private final Composition paste =
       new Composition(
-          Map.of(StarchKind.CORN, 0.75, StarchKind.WAXY_CORN, 0.25), 0.06, 0.02, 0.02, 0.01, 0.89);
+          Map.of(StarchKind.CORN, 0.75, StarchKind.WAXY_CORN, 0.25),
+          0.06,
+          0.02,
+          0.02,
+          0.01,
+          0.89,
+          0);
 
   /** Of 100 g solids: 80 g at 1500 and 20 g at 1258 kg/m3; X kg water at 997. */
   @Test
@@ -106,10 +112,10 @@ class CompositionTest {
 
   @Test
   void refusesWhatDoesNotAddUpOrHoldsNeitherStarchNorGlycerol() {
-    assertThatThrownBy(() -> new Composition(Map.of(), 0.06, 0.02, 0.02, 0.01, 0.9))
+    assertThatThrownBy(() -> new Composition(Map.of(), 0.06, 0.02, 0.02, 0.01, 0.9, 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageStartingWith("the fractions of a paste must add up to 1, not 1.01");
-    assertThatThrownBy(() -> new Composition(Map.of(), 0, 0, 0.1, 0, 0.9))
+    assertThatThrownBy(() -> new Composition(Map.of(), 0, 0, 0.1, 0, 0.9, 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("a paste needs starch or glycerol");
   }

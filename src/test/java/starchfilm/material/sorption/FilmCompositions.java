@@ -22,7 +22,7 @@ final class FilmCompositions {
     double solids = 0.1;
     double starchAndGlycerol = solids * (1 - s);
     return new Composition(
-        shares, starchAndGlycerol * (1 - y), starchAndGlycerol * y, solids * s, 0, 1 - solids);
+        shares, starchAndGlycerol * (1 - y), starchAndGlycerol * y, solids * s, 0, 1 - solids, 0);
   }
 
   /** A hundred films drawn with a fixed seed: one to three kinds, any glycerol, salt to 10 %. */

@@ -53,7 +53,8 @@ class WaterDiffusivityPublishedTest {
             glycerolFraction * 0.1,
             0,
             0,
-            0.9);
+            0.9,
+            0);
     return WaterDiffusivity.in(solids);
   }
 }

@@ -18,7 +18,7 @@ class WetFilmFactsTest {
     assertThat(SolidsHeat.jPerKgK(Castings.paste(0.1, 0.3)))
         .isCloseTo((10 * 1550 + 3 * 2430) / 13.0, within(1e-9));
     Composition salty =
-        new Composition(Castings.paste(0.1, 0.3).starchShares(), 0.06, 0.03, 0.04, 0.01, 0.86);
+        new Composition(Castings.paste(0.1, 0.3).starchShares(), 0.06, 0.03, 0.04, 0.01, 0.86, 0);
     assertThat(SolidsHeat.jPerKgK(salty)).isCloseTo((10 * 1550 + 3 * 2430) / 13.0, within(1e-9));
   }
 
@@ -26,7 +26,8 @@ class WetFilmFactsTest {
   @Test
   void glycerolIsMultipliedBesideTheRest() {
     Composition paste =
-        new Composition(Castings.paste(0.1, 0.3).starchShares(), 0.08, 0.024, 0.004, 0.006, 0.886);
+        new Composition(
+            Castings.paste(0.1, 0.3).starchShares(), 0.08, 0.024, 0.004, 0.006, 0.886, 0);
     Composition more = paste.times(1.1, Ingredient.GLYCEROL);
     assertThat(more.glycerolPerDryStarch()).isCloseTo(0.33, within(1e-12));
     assertThat(more.salt() / more.dryStarch()).isCloseTo(0.05, within(1e-12));

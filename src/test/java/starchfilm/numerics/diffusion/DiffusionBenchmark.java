@@ -39,8 +39,8 @@ public class DiffusionBenchmark {
     Grid grid = Grid.fineAtUpperFace(nodes, 10);
     DryingLikeFilm film = DryingLikeFilm.inASteadyRoom();
     Tolerance tolerance = new Tolerance(1e-3, 1e-3, 1e-3);
-    thirdOrder = RosenbrockIntegrator.ofThirdOrder(film.system(grid), tolerance);
-    fourthOrder = RosenbrockIntegrator.ofFourthOrder(film.system(grid), tolerance);
+    thirdOrder = new RosenbrockIntegrator(film.system(grid), tolerance);
+    fourthOrder = ReferenceIntegrator.of(film.system(grid), tolerance);
     start = film.start(grid);
     state = start.clone();
   }

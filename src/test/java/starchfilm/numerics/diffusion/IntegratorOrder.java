@@ -16,8 +16,8 @@ enum IntegratorOrder {
 
   RosenbrockIntegrator integrator(BorderedSystem system, Tolerance tolerance) {
     return this == THIRD
-        ? RosenbrockIntegrator.ofThirdOrder(system, tolerance)
-        : RosenbrockIntegrator.ofFourthOrder(system, tolerance);
+        ? new RosenbrockIntegrator(system, tolerance)
+        : ReferenceIntegrator.of(system, tolerance);
   }
 
   /** Integrates with error control; the state moves from start to end. */

@@ -19,23 +19,24 @@ class RosenbrockIntegratorTest {
   @EnumSource(IntegratorOrder.class)
   void walksWithoutGapsToTheEnd(IntegratorOrder order) {
     List<Double> places = new ArrayList<>(List.of(0.1));
-    RosenbrockIntegrator integrator = order.integrator(new ProtheroRobinson(5), TOLERANCE);
 
     double reached =
-        integrator.integrate(
-            0.1,
-            7.3,
-            1e-3,
-            0.5,
-            start(),
-            step -> {
-              assertThat(step.start()).isEqualTo(places.get(places.size() - 1));
-              assertThat(step.end() - step.start()).isBetween(0.0, 0.5 + 1e-12);
-              return places.add(step.end());
-            });
+        order
+            .integrator(new ProtheroRobinson(5), TOLERANCE)
+            .integrate(
+                0.1,
+                7.3,
+                1e-3,
+                0.5,
+                start(),
+                step -> {
+                  assertThat(step.start()).isEqualTo(places.get(places.size() - 1));
+                  assertThat(step.end() - step.start()).isBetween(0.0, 0.5 + 1e-12);
+                  return places.add(step.end());
+                });
 
     assertThat(reached).isEqualTo(7.3);
-    assertThat(places).endsWith(7.3).hasSize((int) integrator.acceptedSteps() + 1);
+    assertThat(places).endsWith(7.3);
   }
 
   @ParameterizedTest
@@ -79,12 +80,14 @@ class RosenbrockIntegratorTest {
   @ParameterizedTest
   @EnumSource(IntegratorOrder.class)
   void refusesAFirstStepThatIsTooLong(IntegratorOrder order) {
-    RosenbrockIntegrator integrator = order.integrator(new ProtheroRobinson(1), TOLERANCE);
+    List<Double> ends = new ArrayList<>();
     double[] state = start();
 
-    integrator.integrate(0, 6, 6, 6, state, step -> true);
+    order
+        .integrator(new ProtheroRobinson(1), TOLERANCE)
+        .integrate(0, 6, 6, 6, state, step -> ends.add(step.end()));
 
-    assertThat(integrator.refusedSteps()).isPositive();
+    assertThat(ends.get(0)).isLessThan(6);
     assertThat(state[0]).isCloseTo(Math.cos(6), within(20 * 1e-4));
   }
 
@@ -93,14 +96,15 @@ class RosenbrockIntegratorTest {
   @ValueSource(doubles = {1, 1e3, 1e6, 1e9})
   void followsAStiffPullInFewSteps(double stiffness) {
     for (IntegratorOrder order : IntegratorOrder.values()) {
-      RosenbrockIntegrator integrator =
-          order.integrator(new ProtheroRobinson(stiffness), TOLERANCE);
+      List<Double> ends = new ArrayList<>();
       double[] state = start();
 
-      integrator.integrate(0, 6, 0.01, 6, state, step -> true);
+      order
+          .integrator(new ProtheroRobinson(stiffness), TOLERANCE)
+          .integrate(0, 6, 0.01, 6, state, step -> ends.add(step.end()));
 
       assertThat(state[0]).isCloseTo(Math.cos(6), within(10 * 1e-4));
-      assertThat(integrator.acceptedSteps()).isLessThan(100);
+      assertThat(ends).hasSizeLessThan(100);
     }
   }
 

@@ -19,28 +19,28 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class RosenbrockMethodTest {
   static Stream<RosenbrockMethod> methods() {
-    return Stream.of(RosenbrockMethod.rodas3(), RosenbrockMethod.rodasp());
+    return Stream.of(RosenbrockMethod.rodas3(), ReferenceIntegrator.rodasp());
   }
 
   @ParameterizedTest
   @MethodSource("methods")
   void meetsTheConditionsOfItsOrder(RosenbrockMethod method) {
     int stages = method.stages();
-    RealMatrix inverse = square(method.c).scalarMultiply(-1);
+    RealMatrix inverse = square(method.c()).scalarMultiply(-1);
     for (int i = 0; i < stages; i++) {
-      inverse.addToEntry(i, i, 1 / method.gamma);
+      inverse.addToEntry(i, i, 1 / method.gamma());
     }
     RealMatrix gammas = MatrixUtils.inverse(inverse);
-    RealMatrix alphas = square(method.a).multiply(gammas);
+    RealMatrix alphas = square(method.a()).multiply(gammas);
     RealVector ones = new ArrayRealVector(stages, 1);
     RealVector alpha = alphas.operate(ones);
-    RealVector weights = gammas.preMultiply(new ArrayRealVector(method.m));
+    RealVector weights = gammas.preMultiply(new ArrayRealVector(method.m()));
     RealMatrix betas = alphas.add(gammas);
     RealVector beta = betas.operate(ones);
 
-    assertThat(alpha.subtract(new ArrayRealVector(method.alpha)).getLInfNorm()).isLessThan(1e-12);
+    assertThat(alpha.subtract(new ArrayRealVector(method.alpha())).getLInfNorm()).isLessThan(1e-12);
     assertThat(
-            gammas.operate(ones).subtract(new ArrayRealVector(method.gammaOfStage)).getLInfNorm())
+            gammas.operate(ones).subtract(new ArrayRealVector(method.gammaOfStage())).getLInfNorm())
         .isLessThan(1e-12);
     assertThat(weights.dotProduct(ones)).isCloseTo(1, within(1e-12));
     assertThat(weights.dotProduct(beta)).isCloseTo(1.0 / 2, within(1e-12));

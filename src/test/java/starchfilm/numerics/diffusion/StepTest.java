@@ -21,7 +21,7 @@ class StepTest {
         step -> {
           for (int component = 0; component < 5; component++) {
             assertThat(step.at(component, step.start()))
-                .isCloseTo(step.atStart(component), within(1e-14));
+                .isCloseTo(step.startState[component], within(1e-14));
             assertThat(step.at(component, step.end()))
                 .isCloseTo(step.atEnd(component), within(1e-14));
           }
