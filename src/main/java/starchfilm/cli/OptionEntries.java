@@ -85,6 +85,8 @@ record OptionEntries(ParseResult parsed) implements Entries {
     if (field.option().isEmpty() && !field.param().isEmpty()) {
       return parsed.matchedPositionals().stream()
           .filter(file -> file.paramLabel().equals(field.param()))
+          // It stands here once for each of its words, each time with all of them.
+          .distinct()
           .flatMap(file -> file.stringValues().stream())
           .toList();
     }

@@ -140,8 +140,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%\
           """
               .formatted(
-                  quoted(strange),
-                  understood.isEmpty() ? "" : ", but " + quoted(understood) + " is"));
+                  quoted(strange), understood.isEmpty() ? "" : " beside " + quoted(understood)));
     }
     return new CookedText(
         Map.copyOf(fields),
@@ -322,6 +321,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
             ? List.of(named)
             : List.of(named, new Said(one.share(), share));
       }
+    }
+    // "rim 3 mm" and "2500 m" name no starch.
+    if (!WrittenStarch.isKind(what) && !Quantities.isMassOrVolume(amount)) {
+      return List.of();
     }
     return Stream.of(what, amount, share)
         .filter(words -> !words.isEmpty())

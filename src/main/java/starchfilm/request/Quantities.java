@@ -44,6 +44,15 @@ final class Quantities {
     return massOrVolume(typed).is(Dimension.VOLUME);
   }
 
+  static boolean isMassOrVolume(String typed) {
+    try {
+      massOrVolume(typed);
+      return true;
+    } catch (MistypedException neither) {
+      return false;
+    }
+  }
+
   static TypedAmount massOrVolume(String typed) {
     return TypedAmount.read(typed, MASS_OR_VOLUME, List.of(Dimension.MASS, Dimension.VOLUME));
   }

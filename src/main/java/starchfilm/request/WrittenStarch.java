@@ -16,6 +16,7 @@ import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.PackedPatterns;
 import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.units.Named;
 
 /**
  * A starch as people write it, its amount and moisture perhaps left out: {@code potato 400g 12%},
@@ -27,6 +28,7 @@ import starchfilm.material.ingredient.StarchKind;
 record WrittenStarch(
     StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
   private static final List<StarchKind> KINDS = List.of(StarchKind.values());
+  private static final List<String> NAMES = Named.all(StarchKind.values());
   private static final PackedPatterns TYPED =
       PackedPatterns.of(
           WrittenStarch.class, "starch.patterns", Map.of("within", TypedAmount.WITHIN));
@@ -85,7 +87,7 @@ record WrittenStarch(
     for (String entry : typed) {
       Matcher first = AMOUNT_FIRST.matcher(entry.strip());
       String word =
-          isAmount(entry.strip()) && first.matches() && isKind(first.group("what"))
+          isAmount(entry.strip()) && first.matches() && isNearlyKind(first.group("what"))
               ? first.group("what") + " " + first.group("amount") + first.group("share")
               : entry;
       int kind =
@@ -130,11 +132,13 @@ record WrittenStarch(
     return KnownName.find(typed, KINDS, kind -> List.of(kind.tradeName()));
   }
 
-  private static boolean isKind(String typed) {
-    List<String> kinds = KINDS.stream().map(StarchKind::tradeName).toList();
-    return grain(typed).isPresent()
-        || KnownName.among(typed, kinds).isPresent()
-        || KnownName.whatThen(typed, kinds).isPresent();
+  /** Whether it names a starch or a flour. */
+  static boolean isKind(String typed) {
+    return grain(typed).isPresent() || KnownName.among(typed, NAMES).isPresent();
+  }
+
+  private static boolean isNearlyKind(String typed) {
+    return isKind(typed) || KnownName.whatThen(typed, NAMES).isPresent();
   }
 
   private static boolean isAmount(String typed) {

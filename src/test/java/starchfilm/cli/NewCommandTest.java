@@ -109,6 +109,10 @@ class NewCommandTest {
             + " thing",
         "3/4/2026 | this could be 3 Apr or 4 Mar; write the month as a word",
         "1/2 ?? | \"1/2 ??\" not understood",
+        "2500 m | \"2500 m\" not understood beside \"20 g potato\"",
+        "rim 3mm | \"rim 3mm\" not understood beside",
+        "800 hPa | \"800 hPa\" not understood",
+        "5 rice | \"5\" given, allowed a mass or a volume",
         "poured 3/4/2026 18:30 | this could be 3 Apr or 4 Mar; write the month as a word"
       })
   void saysWhyAPartOfALineCannotBeMeant(String part, String why) {
@@ -253,12 +257,21 @@ class NewCommandTest {
     assertThat(folder).isEmptyDirectory();
   }
 
+  /** Without quotes a shell hands over each word by itself. */
+  @Test
+  void takesALineWithoutQuotes() throws IOException {
+    assertThat(terminal.run("new", "20", "g", "potato,", "360", "g", "water,", "called", "A"))
+        .as(terminal.err())
+        .isZero();
+    assertThat(Files.readString(folder.resolve("a.json"))).contains("\"mass_g\" : 360");
+  }
+
   @Test
   void saysWhatItUnderstoodSoFar() {
     terminal.run("new", "20 g potato; 400 g water; hello there");
 
     assertThat(terminal.err())
-        .contains("\"hello there\" not understood, but \"20 g potato\", \"400 g water\" is");
+        .contains("\"hello there\" not understood beside \"20 g potato\", \"400 g water\"");
   }
 
   @Test

@@ -141,7 +141,7 @@ class TextPageTest {
 
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
-        .contains("&lt;b&gt;hello&lt;/b&gt;", "not understood, but", "20 g potato; &lt;b&gt;");
+        .contains("&lt;b&gt;hello&lt;/b&gt;", "not understood beside", "20 g potato; &lt;b&gt;");
   }
 
   @Test
