@@ -58,6 +58,7 @@ record TrialFacts(String file, String checksum) {
       trial.weighedPlates().forEach(plate -> sum.add(plate.seen().weighings()));
       sum.add(trial.seen().pulls());
       if (trial.plates() > 1) {
+        trial.weighedPlates().forEach(plate -> sum.add(plate.seen().eachPlate().shown()));
         trial
             .seen()
             .eachPlate()

@@ -148,10 +148,12 @@ class TrialFactsTest {
     Optional<String> ofOne = facts(root.toString());
     ((ObjectNode) root.at("/weighings/1")).put("plate", 2);
     Optional<String> ofTwo = facts(root.toString());
+    ((ObjectNode) root.at("/weighings/0")).put("plate", 2);
+    Optional<String> allOfTwo = facts(root.toString());
     ((ObjectNode) root.at("/pulls/0")).put("plate", 2);
     Optional<String> stripOfTwo = facts(root.toString());
     ((ObjectNode) root.at("/pulls/0")).put("plate", 3);
-    assertThat(List.of(ofOne, ofTwo, stripOfTwo, facts(root.toString())))
+    assertThat(List.of(ofOne, ofTwo, allOfTwo, stripOfTwo, facts(root.toString())))
         .doesNotHaveDuplicates()
         .allMatch(Optional::isPresent);
   }
