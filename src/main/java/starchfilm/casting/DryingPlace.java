@@ -19,6 +19,9 @@ public record DryingPlace(
   /** Air speed of a still room (m/s); judged, 0.05 to 0.2. */
   public static final double STILL_AIR_M_PER_S = 0.1;
 
+  /** Air speed near a fan (m/s): the middle of 0.5 to 2 in front of one; judged. */
+  public static final double FAN_M_PER_S = 1;
+
   /**
    * A room that nobody named, whose air is known.
    *

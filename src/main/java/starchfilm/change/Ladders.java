@@ -107,7 +107,7 @@ final class Ladders {
   }
 
   static DoubleStream fan(Casting casting, double from) {
-    return DoubleStream.of(Limits.BREEZE_M_PER_S, Limits.FAN_M_PER_S).filter(to -> to > from);
+    return DoubleStream.of(Limits.BREEZE_M_PER_S, DryingPlace.FAN_M_PER_S).filter(to -> to > from);
   }
 
   static DoubleStream damper(Casting casting, double from) {

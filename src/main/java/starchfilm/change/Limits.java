@@ -28,9 +28,6 @@ public final class Limits {
   /** Air in a light draught (m/s). */
   static final double BREEZE_M_PER_S = 0.3;
 
-  /** Air before a fan (m/s). */
-  static final double FAN_M_PER_S = 0.5;
-
   /** One step of relative humidity (ratio). */
   static final double HUMIDITY_STEP = 0.10;
 

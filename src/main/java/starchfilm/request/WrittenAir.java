@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.casting.Use;
@@ -38,8 +39,7 @@ final class WrittenAir {
   private static final Pattern PART = TYPED.get("part");
   private static final Pattern FAN = TYPED.get("fan");
 
-  /** The middle of the 0.5 to 2 m/s in front of one, as the help of the speed says; judged. */
-  private static final String BY_A_FAN = "1 m/s";
+  private static final String BY_A_FAN = Allowed.plain(DryingPlace.FAN_M_PER_S) + " m/s";
 
   /** What is allowed of each part beside the plates, in the unit of its {@link AirSpan}. */
   private static final Map<Dimension, Allowed> BESIDE_PLATES =

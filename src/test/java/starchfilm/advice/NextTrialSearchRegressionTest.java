@@ -28,7 +28,7 @@ class NextTrialSearchRegressionTest {
     assertThat(against(3, 0.2))
         .hasValueSatisfying(
             found -> assertThat(found.steps()).extracting(this::wetMm).containsExactly(2.6));
-    assertThat(against(3, 2.0))
+    assertThat(against(3, 2.0, Cause.POURED_TOO_THICK))
         .hasValueSatisfying(
             found -> assertThat(found.steps()).extracting(this::wetMm).containsExactly(1.2));
   }
@@ -52,7 +52,7 @@ class NextTrialSearchRegressionTest {
             found -> {
               assertThat(found.steps())
                   .extracting(AdvisedStep::change)
-                  .containsExactly(Change.POUR_THINNER, Change.WARMER_ROOM);
+                  .containsExactly(Change.POUR_THINNER, Change.FAN);
               assertThat(MeasureTest.measure("not dry").trouble(found.scenes().get(0))).isZero();
             });
   }

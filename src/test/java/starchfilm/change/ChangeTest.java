@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.EnumSource.Mode;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.PlateMaterial;
@@ -107,7 +108,7 @@ class ChangeTest {
             case GLYCEROL -> assertThat(to).isBetween(0.2 - 1e-9, 0.4 + 1e-9);
             case HUMIDITY -> assertThat(to).isBetween(Limits.DRIEST, Limits.DAMPEST);
             case AIR_TEMPERATURE -> assertThat(to).isLessThanOrEqualTo(Limits.WARMEST_K);
-            case AIR_SPEED -> assertThat(to).isBetween(0.1, Limits.FAN_M_PER_S);
+            case AIR_SPEED -> assertThat(to).isBetween(0.1, DryingPlace.FAN_M_PER_S);
             case COOK_TEMPERATURE -> assertThat(to).isLessThanOrEqualTo(95 + 273.15);
             case PASTE_TEMPERATURE ->
                 assertThat(to).isLessThan(casting.cook().topTemperatureK().value());
@@ -181,7 +182,7 @@ class ChangeTest {
     "MORE_GLYCEROL, 0.4",
     "COVER_THE_PLATE, 0.7",
     "DRIER_ROOM, 0.3",
-    "FAN, 0.5",
+    "FAN, 1",
     "WARMER_ROOM, 299.15"
   })
   void aClearStepIsTheSecondOrTheOnlyOne(Change change, double to) {
