@@ -1,6 +1,7 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -56,16 +57,28 @@ final class LikelyCases {
   LikelyCases(PreparedCase prepared, ParameterDistribution model, int count) {
     this.model = model;
     this.middle = DryingForecaster.solveOne(prepared, Spot.THICK_SPOT, model.mean());
-    this.forth = DryingForecaster.solve(prepared, Spot.THICK_SPOT, model.steps(1));
+    this.forth = solved(prepared, model.steps(1));
     this.back =
         Arrays.stream(forth).allMatch(one -> Double.isFinite(one.at(Milestone.DRY_THROUGH)))
             ? forth
-            : DryingForecaster.solve(prepared, Spot.THICK_SPOT, model.steps(-1));
+            : solved(prepared, model.steps(-1));
     this.slopes = slopes(Spot.THICK_SPOT, one -> one.at(Milestone.DRY_THROUGH));
     boolean firm =
         Stream.concat(Stream.of(middle), Arrays.stream(forth)).noneMatch(one -> one.staysSoft);
     int cases = firm ? count : UNSURE * count;
     this.points = slopes.length == 0 ? model.points(cases) : model.points(cases, slopes);
+  }
+
+  /** The thick spot in each case; the middle one is not solved again. */
+  private SpotSolution[] solved(PreparedCase prepared, ParameterSample[] cases) {
+    ParameterSample mean = model.mean();
+    ParameterSample[] others =
+        Arrays.stream(cases).filter(one -> !one.equals(mean)).toArray(ParameterSample[]::new);
+    Iterator<SpotSolution> solutions =
+        Arrays.stream(DryingForecaster.solve(prepared, Spot.THICK_SPOT, others)).iterator();
+    return Arrays.stream(cases)
+        .map(one -> one.equals(mean) ? middle : solutions.next())
+        .toArray(SpotSolution[]::new);
   }
 
   ParameterSample[] cases() {

@@ -27,9 +27,9 @@ final class PlateReadings {
 
   /**
    * Slopes serve as far as this from where they were taken, in the textbook's standard deviations;
-   * they change by a per cent or so over it.
+   * they change by a few per cent over it.
    */
-  private static final double SAME_SLOPES = 0.1;
+  private static final double SAME_SLOPES = 0.3;
 
   private static final int KEPT_CASES = 4;
   private static final int KNOWN_LEVEL = 0;

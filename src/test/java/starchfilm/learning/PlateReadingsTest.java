@@ -79,18 +79,18 @@ class PlateReadingsTest {
     assertThat(solved).hasValue(6);
   }
 
-  /** Slopes cost one simulation more than there are factors, and serve a tenth of a spread. */
+  /** Slopes cost one simulation more than there are factors, and serve three tenths of a spread. */
   @ParameterizedTest
   @EnumSource(names = {"AIR_SIDE", "HUMIDITY", "THICKNESS"})
-  void slopesServeForATenthOfASpread(UncertainParameter factor) {
+  void slopesServeForThreeTenthsOfASpread(UncertainParameter factor) {
     AtomicInteger solved = new AtomicInteger();
     PlateReadings readings = readings(solved, new Weighing(7200, 0.1, 0.001));
     double[][] slopes = readings.slopes(MIDDLE);
     assertThat(solved).hasValue(1 + VarianceShares.COUNT);
-    assertThat(readings.slopes(aside(factor, 0.099))).isEqualTo(slopes);
-    assertThat(readings.slopes(aside(factor, -0.099))).isEqualTo(slopes);
+    assertThat(readings.slopes(aside(factor, 0.299))).isEqualTo(slopes);
+    assertThat(readings.slopes(aside(factor, -0.299))).isEqualTo(slopes);
     assertThat(solved).hasValue(1 + VarianceShares.COUNT);
-    assertThat(readings.slopes(aside(factor, -0.101))).isNotEqualTo(slopes);
+    assertThat(readings.slopes(aside(factor, -0.301))).isNotEqualTo(slopes);
     assertThat(solved).hasValue(2 * (1 + VarianceShares.COUNT));
   }
 

@@ -125,14 +125,17 @@ public final class ParameterDistribution {
    * are found with.
    *
    * @param sds by how many of its standard deviations a part is moved
-   * @return one case a part, in the order {@link #points(int, double[])} takes the slopes in
+   * @return one case a part, in the order {@link #points(int, double[])} takes the slopes in; that
+   *     of a part which moves no factor is {@link #mean}
    */
   public ParameterSample[] steps(double sds) {
     ParameterSample[] steps = new ParameterSample[COUNT];
     for (int k = 0; k < COUNT; k++) {
+      int part = k;
       double[] z = new double[COUNT];
       z[k] = sds;
-      steps[k] = at(z);
+      boolean moves = Arrays.stream(lower).anyMatch(row -> Math.abs(row[part]) > LEAST_OWN_SD);
+      steps[k] = moves ? at(z) : mean();
     }
     return steps;
   }
