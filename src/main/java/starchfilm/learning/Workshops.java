@@ -221,19 +221,24 @@ public class Workshops implements TrialKnowledge {
 
   @Override
   public PlateParameters drying(Trial trial) {
-    Trial past = trial.until(LocalDateTime.now(clock));
+    LocalDateTime now = LocalDateTime.now(clock);
+    Trial past = trial.until(now);
     PlateParameters known = of(trial).drying(past);
-    int future = trial.seen().weighings().size() - past.seen().weighings().size();
-    if (future == 0) {
-      return known;
-    }
     List<WeighingQuestion> questions = new ArrayList<>(known.questions());
-    questions.add(
-        new WeighingQuestion(
-            future == 1
-                ? "One weighing lies in the future and is not counted: is its date right?"
-                : "%s weighings lie in the future and are not counted: are their dates right?"
-                    .formatted(future)));
+    if (!trial.invented() && trial.pouredAt().filter(now::isBefore).isPresent()) {
+      questions.add(
+          new WeighingQuestion(
+              "The pour lies in the future: is its date right, and is this clock?"));
+    }
+    int future = trial.seen().weighings().size() - past.seen().weighings().size();
+    if (future > 0) {
+      questions.add(
+          new WeighingQuestion(
+              future == 1
+                  ? "One weighing lies in the future and is not counted: is its date right?"
+                  : "%s weighings lie in the future and are not counted: are their dates right?"
+                      .formatted(future)));
+    }
     return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);
   }
 

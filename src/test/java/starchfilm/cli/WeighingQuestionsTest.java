@@ -134,6 +134,13 @@ class WeighingQuestionsTest {
   }
 
   @Test
+  void aPourInTheFutureIsAskedAbout() throws IOException {
+    String question = "The pour lies in the future: is its date right, and is this clock?";
+    assertThat(dry(plate())).doesNotContain(question);
+    assertThat(dry(plate().put("poured_at", "2026-05-25T10:00"))).contains(question);
+  }
+
+  @Test
   void withoutTareTheLossCounts() throws IOException {
     ObjectNode tared = weighed(plate(), "+4h", 735);
     weighed(tared, "+9h", 718);
