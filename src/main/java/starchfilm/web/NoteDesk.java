@@ -30,13 +30,22 @@ record NoteDesk(PageContext desk) {
    * Why a form was not noted.
    *
    * @param why why, in sentences
+   * @param input the first input they are about; empty where they are about none
    * @param isDoubt true where it is only asked whether it was the same plate
    */
-  record Refused(List<String> why, boolean isDoubt) {
-    static final Refused NOTHING = new Refused(List.of(), false);
+  record Refused(List<String> why, String input, boolean isDoubt) {
+    static final Refused NOTHING = new Refused(List.of(), "", false);
 
     static Refused because(List<String> why) {
-      return new Refused(why, false);
+      return new Refused(why, "", false);
+    }
+
+    /** Of a file that takes no such note, which the main input of its form would change. */
+    static Refused of(Fields form, List<String> why, boolean isDoubt) {
+      return new Refused(
+          why,
+          NoteRequest.main(form.text("kind")).map(field -> field.parts().get(0).key()).orElse(""),
+          isDoubt);
     }
   }
 
@@ -62,18 +71,22 @@ record NoteDesk(PageContext desk) {
                           desk.folder().trial(file).flatMap(Trial::pouredAt)))
                   .notes();
       if (notes.isEmpty()) {
-        return again.apply(Refused.because(List.of(missing(form.text("kind")))));
+        return again.apply(Refused.of(form, List.of(missing(form.text("kind"))), false));
       }
       Note.Several several = new Note.Several(notes);
       return backTo(address, file, several.words(), NoteWriter.add(file, several).version());
     } catch (RefusedRequestException e) {
-      return again.apply(Refused.because(e.sentences().stream().map(one -> one + ".").toList()));
+      return again.apply(
+          new Refused(
+              e.sentences().stream().map(one -> one + ".").toList(),
+              FormEntries.atInputs(e.mistakes(), form).keySet().iterator().next(),
+              false));
     } catch (PlateDoubtException e) {
       String told = e.told();
       return again.apply(
-          new Refused(List.of("This would be " + told + ", so it is not noted yet."), true));
+          Refused.of(form, List.of("This would be " + told + ", so it is not noted yet."), true));
     } catch (NotWrittenException e) {
-      return again.apply(Refused.because(sentences(e)));
+      return again.apply(Refused.of(form, sentences(e), false));
     }
   }
 

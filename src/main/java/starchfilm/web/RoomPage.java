@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.Room;
@@ -32,12 +33,14 @@ record RoomPage(PageContext desk) {
 
   void addTo(Routes table) {
     table
-        .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of()))
+        .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of(), Map.of()))
         .send("/trial/log", this::log)
         .send("/trial/swing", this::swing);
   }
 
-  private Response page(int status, Path file, Request request, List<String> why) {
+  /** The page, with what is wrong with a log, or at the inputs of day and night. */
+  private Response page(
+      int status, Path file, Request request, List<String> why, Map<String, String> wrong) {
     Notebook notebook = desk.folder().read(List.of(file));
     Trial trial = notebook.trials().stream().findFirst().orElseThrow(PageContext::faulty);
     Room room = trial.casting().room();
@@ -52,7 +55,9 @@ record RoomPage(PageContext desk) {
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
     values.put("swing", RoomAccount.SWING.fields().stream().map(Input::of).toList());
-    values.put("typed", request.posted());
+    values.put("form", request.posted());
+    values.put("wrong", wrong);
+    values.put("first", wrong.keySet().stream().findFirst().orElse(""));
     return desk.page(status, "room", "trials", values);
   }
 
@@ -75,7 +80,7 @@ record RoomPage(PageContext desk) {
   private Response log(Request request) {
     Path file = desk.file(request.posted());
     if (request.files().isEmpty()) {
-      return page(422, file, request, List.of("No log was chosen; choose one first."));
+      return page(422, file, request, List.of("No log was chosen; choose one first."), Map.of());
     }
     try {
       NewRoom.log(
@@ -83,29 +88,38 @@ record RoomPage(PageContext desk) {
       return seen(file, "The log is kept beside the trial. Look whether this is your room.");
     } catch (NotWrittenException e) {
       // In a log of many rows the line of a fault is half the help.
-      return page(422, file, request, e.faults().stream().map(Fault::sentence).toList());
+      return page(422, file, request, e.faults().stream().map(Fault::sentence).toList(), Map.of());
     }
   }
 
   private Response swing(Request request) {
     Fields posted = request.posted();
     Path file = desk.file(posted);
-    return desk.orAgain(
-        () -> {
-          NewRoom.note(file, RoomAccount.SWING, posted::text);
-          return seen(file, "The day and the night are noted.");
-        },
-        why -> page(422, file, request, why.stream().map(RoomPage::inWords).toList()));
+    try {
+      NewRoom.note(file, RoomAccount.SWING, posted::text);
+      return seen(file, "The day and the night are noted.");
+    } catch (NotWrittenException e) {
+      Map<String, String> wrong = new LinkedHashMap<>();
+      e.faults()
+          .forEach(fault -> wrong.merge(input(fault), inWords(fault), (a, b) -> a + " " + b));
+      return page(422, file, request, List.of(), wrong);
+    }
+  }
+
+  /** The input that a fault of the file is about; empty where it is about none. */
+  private static String input(Fault fault) {
+    return RoomAccount.SWING.fields().stream()
+        .map(TrialField::key)
+        .filter(key -> fault.field().endsWith(key))
+        .findFirst()
+        .orElse("");
   }
 
   /** A sentence about fields of the file, in the words of the form. */
-  private static String inWords(String sentence) {
-    String told = sentence;
+  private static String inWords(Fault fault) {
+    String told = input(fault).isEmpty() ? NoteDesk.sentence(fault) : NoteDesk.atItsField(fault);
     for (TrialField field : RoomAccount.SWING.fields()) {
-      String label = Input.of(field).label();
-      told =
-          told.replace("room.swing." + field.key() + ":", label + ":")
-              .replace(field.key(), "\u201C" + label + "\u201D");
+      told = told.replace(field.key(), "\u201C" + Input.of(field).label() + "\u201D");
     }
     return told;
   }

@@ -89,6 +89,7 @@ record TrialPage(PageContext desk) {
     values.put(FILE, name);
     values.put("form", form);
     values.put("why", refused.why());
+    values.put("faulty", refused.input());
     values.put("doubt", refused.isDoubt());
     values.put("said", desk.said().in(request.query()));
     values.put("faultKinds", Named.all(FaultKind.values()));
@@ -149,6 +150,7 @@ record TrialPage(PageContext desk) {
     values.put("restAddress", NotebookFolder.address(FORECAST, name) + "&part=rest");
     values.put("state", "pending");
     Stage stage = Stage.of(trial, desk.now());
+    values.put("planned", stage == Stage.PLANNED);
     if (stage == Stage.ENDED || stage == Stage.GIVEN_UP) {
       values.put("care", "/care");
     }

@@ -2,6 +2,7 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -92,6 +93,21 @@ class AnswerFirstInBrowserTest {
 
     assertThat(window.focused()).contains(faulty);
     window.checks().assertInSight(".faulty .refusal");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false", "true"})
+  void aRefusedNoteHasTheFocusAndItsReasonInSight(
+      boolean phone, @Chrome.WithoutScript Window window, @Served RunningSite site)
+      throws IOException {
+    DryingTrial.in(site.folder());
+    open(window, site, "/trial?file=" + DryingTrial.FILE, phone);
+    window.write("The scale shows", "heavy");
+    window.send("Note the weighing");
+
+    window.checks().assertInSight("#note-why");
+    assertThat(window.focused()).contains("The scale shows");
+    assertThat(window.field("The scale shows").getDomProperty("value")).isEqualTo("heavy");
   }
 
   @ParameterizedTest

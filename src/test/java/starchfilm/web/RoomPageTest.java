@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import starchfilm.web.Served.Content;
@@ -91,7 +92,7 @@ class RoomPageTest {
   }
 
   @Test
-  void refusesASwingInTheWordsOfTheForm() {
+  void refusesASwingAtItsFieldInTheWordsOfTheForm() {
     HttpResponse<String> answer =
         site.post(
             "/trial/swing",
@@ -100,10 +101,11 @@ class RoomPageTest {
                 .split("="));
 
     assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(Jsoup.parse(answer.body()).select(".refusal").text())
-        .startsWith("Air temperature at its lowest, \u00B0C: ")
+    Element faulty = Jsoup.parse(answer.body()).select("p.faulty:has(#coolest_C)").get(0);
+    assertThat(faulty.select(".refusal").text())
         .contains("above \u201CAir temperature at its highest, \u00B0C\u201D given")
         .doesNotContain("_C");
+    assertThat(faulty.select("input").hasAttr("autofocus")).isTrue();
   }
 
   @Test

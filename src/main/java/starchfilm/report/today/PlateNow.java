@@ -217,7 +217,8 @@ public record PlateNow(Standing standing) {
   public String scaleHead() {
     return standing.emptyKg().isPresent()
         ? "On the scale, plate included"
-        : "The film alone (the weight of the empty plate is not noted)";
+        : "The film alone (until the weight of the empty plate is noted, a first weighing does not"
+            + " count)";
   }
 
   /** The expected reading of the scale now. */
