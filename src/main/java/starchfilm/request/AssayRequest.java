@@ -63,7 +63,9 @@ public record AssayRequest(
     }
     OptionalDouble label = recorded ? OptionalDouble.empty() : in.number("assay.label", SHARE::si);
     if (!recorded && label.isEmpty() && reading.isEmpty() && !in.hasAnyOf("reading")) {
-      in.refuse(
+      boolean bought = JarOrigin.stated(in).equals(Optional.of(GlycerolOrigin.BOUGHT));
+      in.refuseAs(
+          bought ? "assay.label" : "reading.density",
           """
           no label, reading or record given; add %s of a bought jar, the record beginning with %s \
           of a recovered one, or of any a reading such as %s; a plan does without and takes %s \

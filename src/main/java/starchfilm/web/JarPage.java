@@ -30,6 +30,7 @@ record JarPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("oils", OilKind.values());
     values.put("acids", Reagent.acids());
+    values.put("said", desk.said().in(form));
     values.put("kept", desk.folder().read().jars());
     return desk.answering("jar", "jar", form, values, form.has("amount"), all -> answer(form, all));
   }

@@ -1,10 +1,12 @@
 package starchfilm.web;
 
+import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,8 +64,24 @@ class AnswerFirstInBrowserTest {
     window.send("Work out what is in the jar");
 
     window.checks().assertInSight(".refusal");
-    assertThat(window.focused()).contains("No label, reading or record given");
+    assertThat(window.focused()).contains("What the jar holds");
     assertThat(window.field("Hydrometer").isDisplayed()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"bought,Glycerol by the label", "unknown,Hydrometer"})
+  void aJarWithNothingToGoByIsAskedForIt(
+      String origin,
+      String asked,
+      @Chrome.WithoutScript Window window,
+      @Served RunningSite site) {
+    open(window, site, "/jar", false);
+    window.write("What the jar holds", "250");
+    window.field("The glycerol is").sendKeys(origin);
+    window.send("Work out what is in the jar");
+
+    assertThat(window.focused()).contains(asked);
+    window.checks().assertInSight(".faulty .refusal");
   }
 
   @ParameterizedTest
@@ -120,20 +138,29 @@ class AnswerFirstInBrowserTest {
     window.checks().assertInSight("h1");
   }
 
-  @Test
-  void sixTrialsInAFileAreThreeScreensBeforeTheDetails(Window window, @TempDir Path folder)
-      throws Exception {
+  @ParameterizedTest
+  @CsvSource({"1,4", "2,5"})
+  void upToTwelveTrialsInAFileAreThreeScreensBeforeTheDetails(
+      int gardens, int sheets, Window window, @TempDir Path folder) throws Exception {
+    for (int garden = 1; garden <= gardens; garden++) {
+      try (Stream<Path> files = Files.list(Path.of("formulations/garden"))) {
+        for (Path file : files.toList()) {
+          String name = String.valueOf(file.getFileName());
+          Files.copy(file, folder.resolve(name.endsWith(".json") ? garden + name : name), REPLACE_EXISTING);
+        }
+      }
+    }
     Path page = folder.resolve("page.html");
     Process compare =
-        OwnJava.of(
-                "starchfilm.cli.Main", "compare", "formulations/garden", "--out", page.toString())
+        OwnJava.of("starchfilm.cli.Main", "compare", folder.toString(), "--out", page.toString())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     assertThat(compare.waitFor()).isZero();
 
     window.open(page);
+    assertThat(window.findAll("#one-by-one ~ details")).hasSize(6 * gardens);
     assertThat(window.find("#one-by-one").getLocation().getY()).isLessThanOrEqualTo(3 * 900);
-    assertThat(window.printedPages()).isLessThanOrEqualTo(4);
+    assertThat(window.printedPages()).isLessThanOrEqualTo(sheets);
   }
 
   private static void open(Window window, RunningSite site, String path, boolean phone) {

@@ -85,6 +85,8 @@ class JarAndWishesTest {
     HttpResponse<String> kept = site.post("/jar/keep", (jar + "&name=spring").split("[=&]"));
 
     assertThat(kept.statusCode()).isEqualTo(303);
+    assertThat(site.get(kept.headers().firstValue("Location").orElseThrow()).body())
+        .contains("The jar is kept as spring.");
     assertThat(site.get("/jar").body()).contains("Jar spring: 500 g left");
     String wishes = WISHES.replace("glycerol=250&purity=82&salt=3", "kept=spring&glycerol=");
     assertThat(site.get("/plan/wishes?" + wishes).body())

@@ -280,6 +280,23 @@ class TrialPageTest {
     assertThat(site.get("/photo?file=" + DryingTrial.FILE + "&n=1").statusCode()).isEqualTo(404);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "formulations/starter-soft-wrap.json,.kitchen,.happened",
+    "formulations/garden/4-blend.json,.happened,.none"
+  })
+  void showsThePlannedRecipeOrTheOutcomeBesideTheCurveAndNotAgain(
+      Path trial, String beside, String absent) throws IOException {
+    Files.copy(trial, site.folder().resolve("trial.json"));
+
+    Document page = Jsoup.parse(site.get("/trial/forecast?file=trial.json").body());
+
+    assertThat(page.select(".plate-now > .do " + beside)).hasSize(1);
+    assertThat(page.select(beside)).hasSize(1);
+    assertThat(page.select(".kitchen")).hasSize(1);
+    assertThat(page.select(absent)).isEmpty();
+  }
+
   @Test
   void refusesAFileThatIsNoPicture() throws IOException {
     HttpResponse<String> answer =
