@@ -211,7 +211,7 @@ public class Workshops implements TrialKnowledge {
   private static Optional<Path> home(Path from) {
     @Nullable Path folder = from;
     for (int up = 0; up <= FARTHEST_UP && folder != null; up++) {
-      if (Files.isRegularFile(Workshop.file(folder))) {
+      if (Files.exists(Workshop.file(folder))) {
         return Optional.of(folder);
       }
       folder = folder.getParent();

@@ -132,7 +132,8 @@ class HostileFilesTest {
         "\"water\":",
         "\"acid\": {\"kind\": \"citric\"}, \"filler\": 3, \"_mine\": 1, \"water\":");
     String says =
-        "t.json: not used: recipe.acid, recipe.filler; begin the names of fields of your own with _";
+        "t.json: not used: recipe.acid, recipe.filler; begin the names of fields of your own with"
+            + " _";
     assertThat(terminal.run("check", "t.json")).isZero();
     assertThat(terminal.out()).contains(says);
     assertThat(terminal.run("dry", "t.json")).isZero();
@@ -187,7 +188,37 @@ class HostileFilesTest {
     assertThat(terminal.run("check", ".")).isEqualTo(2);
     assertThat(terminal.err())
         .contains(
-            "lost.json: a link that leads nowhere; plug in the disk it leads to, or delete the link");
+            "lost.json: a link that leads nowhere; plug in the disk it leads to, or delete the"
+                + " link");
+  }
+
+  /** Nothing waits for a pipe that nobody writes to, and nothing so named is passed over. */
+  @Test
+  @Timeout(60)
+  void whatIsNamedAsATrialAndIsNoFileIsNamed() throws IOException, InterruptedException {
+    assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "needs mkfifo");
+    Files.copy(STARTER, folder.resolve("t.json"));
+    Files.createDirectories(folder.resolve("x.json/inner"));
+    Files.copy(STARTER, folder.resolve("x.json/inner/u.json"));
+    Files.createDirectory(folder.resolve("b.jar.json"));
+    Files.createDirectory(folder.resolve("workshop.json"));
+    Files.createSymbolicLink(folder.resolve("link.json"), Path.of("x.json"));
+    String pipe = folder.resolve("p.json").toString();
+    assertThat(new ProcessBuilder("mkfifo", pipe).start().waitFor()).isZero();
+
+    assertThat(terminal.run("check", ".")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains(
+            "p.json: something that is neither file nor folder given, allowed a file; name another",
+            "link.json: a folder given, allowed a file",
+            "b.jar.json: a folder given, allowed a file",
+            "workshop.json: a folder given, allowed a file");
+    assertThat(terminal.out())
+        .contains(
+            "x.json: a folder named as a trial file; it is searched for trials as any folder",
+            "2 trials sound, 4 files with 4 faults.");
+    assertThat(terminal.run("compare", ".")).isEqualTo(2);
+    assertThat(terminal.run("today", ".")).isEqualTo(2);
   }
 
   @Test

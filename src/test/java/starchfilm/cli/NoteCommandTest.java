@@ -107,7 +107,8 @@ class NoteCommandTest {
                   "remarks": [
                     "Slow."
                   ]
-                }"""));
+                }\
+                """));
   }
 
   @Test
@@ -168,12 +169,20 @@ class NoteCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--weighed | 712 mm | `starchfilm: --weighed: \"712 mm\" given, allowed a number in g, such as 12.5 g; mm is a unit of length; write a mass`",
-        "--weighed | soon=712g | `starchfilm: --weighed: \"soon\" given, allowed a time such as +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or 2026-04-02 18:30; write it like one of these`",
-        "--fault | cracks | `starchfilm: --fault: \"cracks\" given, allowed cracked, broke apart, curled, shrank, sticky, brittle, cloudy, still wet, bubbles, lumps, scorched, mould, stuck, uneven; did you mean cracked?`",
-        "--rating | 6 | `starchfilm: --rating: \"6\" given, allowed 1 to 5; write 1 for a failure to 5 for a film you want again`",
-        "--poured | +6h | `starchfilm: --poured: \"+6h\" given, allowed date and time of the pour; write it like 2026-04-02 10:30 or today 10:30`",
-        "--photo | b.png | `starchfilm: b.png: there is no such picture; check its name and folder`",
+        "--weighed | 712 mm | `starchfilm: --weighed: \"712 mm\" given, allowed a number in g, such"
+            + " as 12.5 g; mm is a unit of length; write a mass`",
+        "--weighed | soon=712g | `starchfilm: --weighed: \"soon\" given, allowed a time such as"
+            + " +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or"
+            + " 2026-04-02 18:30; write it like one of these`",
+        "--fault | cracks | `starchfilm: --fault: \"cracks\" given, allowed cracked, broke apart,"
+            + " curled, shrank, sticky, brittle, cloudy, still wet, bubbles, lumps, scorched,"
+            + " mould, stuck, uneven; did you mean cracked?`",
+        "--rating | 6 | `starchfilm: --rating: \"6\" given, allowed 1 to 5; write 1 for a failure"
+            + " to 5 for a film you want again`",
+        "--poured | +6h | `starchfilm: --poured: \"+6h\" given, allowed date and time of the pour;"
+            + " write it like 2026-04-02 10:30 or today 10:30`",
+        "--photo | b.png | `starchfilm: b.png: there is no such picture; check its name and"
+            + " folder`",
       })
   void whatCannotBeNoted(String option, String value, String sentence) throws IOException {
     assertThat(terminal.run("note", "a.json", option, value)).isEqualTo(2);
@@ -196,7 +205,7 @@ class NoteCommandTest {
         .endsWith("b.json: there is no such file; check its name and folder\n");
     Terminal other = new Terminal(folder);
     assertThat(other.run("note", ".", "--rating", "2")).isEqualTo(2);
-    assertThat(other.err()).endsWith("a folder is named; name one trial file in it\n");
+    assertThat(other.err()).endsWith("it is no file; name one trial file\n");
   }
 
   @Test

@@ -36,7 +36,9 @@ public final class FileText {
     }
     if (!Files.isRegularFile(file) || isOfTheSystem(file)) {
       throw new UnreadableFileException(
-          "something that is neither file nor folder", "a file", "name a file or a folder");
+          Files.isDirectory(file) ? "a folder" : "something that is neither file nor folder",
+          "a file",
+          "name another, or take it out of its folder");
     }
     try {
       if (Files.size(file) > limitBytes) {

@@ -80,7 +80,7 @@ public record KeptJar(
    */
   public static List<Path> in(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(KeptJar::isJar).filter(Files::isRegularFile).sorted().toList();
+      return files.filter(KeptJar::isJar).sorted().toList();
     } catch (IOException e) {
       return List.of();
     }

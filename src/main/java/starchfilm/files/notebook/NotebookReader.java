@@ -189,7 +189,7 @@ public final class NotebookReader {
     Set<Path> known = read.stream().map(trial -> real(trial.file())).collect(Collectors.toSet());
     try (Stream<Path> files = Files.list(folder)) {
       files
-          .filter(NotebookReader::isTrialFile)
+          .filter(file -> isNamedAsTrial(file) && Files.isRegularFile(file))
           .filter(file -> !known.contains(real(file)))
           .forEach(file -> fresh(file).trial().ifPresent(all::add));
     } catch (IOException e) {
@@ -211,15 +211,19 @@ public final class NotebookReader {
     try (Stream<Path> inside = Files.list(folder)) {
       for (Path one : inside.toList()) {
         if (Files.isDirectory(one, LinkOption.NOFOLLOW_LINKS)) {
+          if (isNamedAsTrial(one)) {
+            String what = "a folder named as a trial file; it is searched for trials as any folder";
+            notices.add(Notice.of(one, what));
+          }
           if (depth > 1 && !isHidden(one)) {
             collect(one, depth - 1, found);
           }
-        } else if (isTrialFile(one)) {
+        } else if (isNamedAsTrial(one) && Files.exists(one)) {
           found.add(one);
-        } else if (isNamedAsTrial(one) && Files.isSymbolicLink(one) && !Files.exists(one)) {
+        } else if (isNamedAsTrial(one) && Files.isSymbolicLink(one)) {
           String mend = "plug in the disk it leads to, or delete the link";
           fault(one, "a link that leads nowhere", "", mend);
-        } else if (isNamedAsTrial(one) && !Files.exists(one)) {
+        } else if (isNamedAsTrial(one)) {
           notOpened(one);
         }
       }
@@ -245,10 +249,6 @@ public final class NotebookReader {
   public static boolean isOwn(Path file) {
     return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE)
         || KeptJar.isJar(file);
-  }
-
-  private static boolean isTrialFile(Path file) {
-    return isNamedAsTrial(file) && Files.isRegularFile(file);
   }
 
   /** Returns whether a file is named as a trial's, whether it exists or not. */

@@ -73,7 +73,7 @@ public final class NoteWriter {
       throw NotWrittenException.because(file, "there is no such file", "check its name and folder");
     }
     if (!Files.isRegularFile(file)) {
-      throw NotWrittenException.because(file, "a folder is named", "name one trial file in it");
+      throw NotWrittenException.because(file, "it is no file", "name one trial file");
     }
     for (Note one : note.notes()) {
       if (one instanceof Note.Added line && line.kind() == NoteKind.PHOTO) {
