@@ -185,9 +185,7 @@ final class MilestoneDetector implements StepListener {
   void readCurve(Step step) {
     while (nextCurvePoint < curveTimesS.length && curveTimesS[nextCurvePoint] <= step.end()) {
       double time = Math.max(step.start(), curveTimesS[nextCurvePoint]);
-      // What is left is what there was less what the tally says has left.
-      trace.curve[nextCurvePoint] =
-          trace.startMoisture - step.at(nodes + 1, time) / trace.solidsKgPerM2;
+      trace.curve[nextCurvePoint] = trace.meanMoisture(step.at(nodes + 1, time));
       nextCurvePoint++;
     }
   }

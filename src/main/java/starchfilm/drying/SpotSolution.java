@@ -32,6 +32,15 @@ final class SpotSolution {
   private double[] endsS = new double[64];
   private int steps;
 
+  /**
+   * Moisture averaged over the thickness (kg/kg): what there was less what has left.
+   *
+   * @param leftKgPerM2 water that has left (kg/m2)
+   */
+  double meanMoisture(double leftKgPerM2) {
+    return startMoisture - leftKgPerM2 / solidsKgPerM2;
+  }
+
   double at(Milestone milestone) {
     return milestoneS[milestone.ordinal()];
   }

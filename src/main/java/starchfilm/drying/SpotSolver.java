@@ -150,57 +150,35 @@ final class SpotSolver {
     return Arrays.stream(timesS).filter(time -> time > afterS && time <= untilS).toArray();
   }
 
-  /**
-   * Solves one spot in one likely case and tells how it stands at given moments, each the end of a
-   * step, so that even its skin is known exactly.
-   */
+  /** Solves one spot in one likely case and tells how it stands at given moments. */
   List<SpotMoment> moments(Spot spot, ParameterSample deviations, double[] timesS) {
-    return at(spot, deviations, timesS, (time, trace) -> moment(time));
+    SpotSolution poured = new SpotSolution();
+    pour(spot, deviations, poured);
+    int nodes = system.nodes();
+    MomentReader moments = new MomentReader(timesS, nodes, exchange, poured, state[nodes]);
+    advance(0, timesS[timesS.length - 1], FIRST_STEP_S, moments);
+    return moments.moments();
   }
 
-  /** Solves the average thickness likewise and tells how moist it is from the plate up. */
+  /**
+   * Solves the average thickness and tells how moist it is from the plate up at given moments, each
+   * the end of a step.
+   */
   List<LayerColumn> columns(ParameterSample deviations, double[] timesS, int layers) {
     double[] positions = grid.positions();
     Composition composition = prepared.material(deviations).composition();
-    return at(
-        Spot.NOMINAL,
-        deviations,
-        timesS,
-        (time, trace) ->
-            PlateSection.column(composition, trace.solidsKgPerM2, positions, state, layers));
-  }
-
-  private interface Look<T> {
-    T at(double timeS, SpotSolution trace);
-  }
-
-  private <T> List<T> at(Spot spot, ParameterSample deviations, double[] timesS, Look<T> look) {
-    SpotSolution trace = new SpotSolution();
-    pour(spot, deviations, trace);
-    List<T> looks = new ArrayList<>(timesS.length);
+    SpotSolution poured = new SpotSolution();
+    pour(Spot.NOMINAL, deviations, poured);
+    List<LayerColumn> columns = new ArrayList<>(timesS.length);
     double time = 0;
     for (double next : timesS) {
       if (next > time) {
         advance(time, next, time == 0 ? FIRST_STEP_S : next - time, step -> true);
         time = next;
       }
-      looks.add(look.at(next, trace));
+      columns.add(PlateSection.column(composition, poured.solidsKgPerM2, positions, state, layers));
     }
-    return looks;
-  }
-
-  private SpotMoment moment(double timeS) {
-    int nodes = system.nodes();
-    double wettest = state[0];
-    for (int i = 1; i < nodes; i++) {
-      wettest = Math.max(wettest, state[i]);
-    }
-    OpenFaces open = exchange.openFaces();
-    double skin =
-        Math.min(
-            open.upper() ? state[nodes - 1] : Double.POSITIVE_INFINITY,
-            open.lower() ? state[0] : Double.POSITIVE_INFINITY);
-    return new SpotMoment(timeS, system.mean(state), skin, wettest, state[nodes]);
+    return columns;
   }
 
   /** Takes on one spot and one likely case, with the paste just poured. */
