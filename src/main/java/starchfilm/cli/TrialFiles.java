@@ -72,7 +72,8 @@ record TrialFiles(Asked asked, Notebook notebook) {
   /**
    * What to look at though the trials could be read.
    *
-   * @return notices, and what is odd about recipes, a sentence each
+   * @return notices, once each though several trials share a log, and what is odd about recipes, a
+   *     sentence each
    */
   static List<String> remarks(Notebook notebook) {
     return Stream.concat(
@@ -81,7 +82,7 @@ record TrialFiles(Asked asked, Notebook notebook) {
                     trial ->
                         OddityWords.of(Oddity.of(trial)).stream()
                             .map(odd -> trial.file().getFileName() + ": " + odd)),
-            notebook.notices().stream().map(Notice::sentence))
+            notebook.notices().stream().map(Notice::sentence).distinct())
         .toList();
   }
 

@@ -64,6 +64,20 @@ class CompareCommandTest {
   }
 
   @Test
+  void saysOnceWhatIsOddAboutALogThatTwoTrialsShare() throws IOException {
+    Path garden = Path.of("formulations", "garden").toAbsolutePath();
+    Path trial = garden.resolve("5-blend-in-the-shed.json");
+    Files.copy(garden.resolve("shed-april.csv"), folder.resolve("shed-april.csv"));
+    Files.copy(trial, folder.resolve("one.json"));
+    Files.writeString(
+        folder.resolve("other.json"), Files.readString(trial).replace("in the shed", "again"));
+
+    assertThat(terminal.run("compare", folder.toString(), "--out", "page.html")).isZero();
+
+    assertThat(terminal.err()).containsOnlyOnce("bridged by a straight line");
+  }
+
+  @Test
   void letsTheSoundFilesThroughAndNamesTheFaultyOne() throws IOException {
     Files.copy(STARTER, folder.resolve("sound.json"));
     Files.writeString(folder.resolve("faulty.json"), "{\"name\": 3}");
