@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.stream.DoubleStream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
+import starchfilm.film.FilmCaution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.PasteBody;
 import starchfilm.film.PlasticiserWindow;
@@ -30,7 +31,7 @@ final class Ladders {
   static DoubleStream thinner(Casting casting, double from) {
     return pours(from, 0.85, 0.7, 0.55, 0.4)
         .filter(to -> to >= Limits.THINNEST_WET_M)
-        .filter(to -> to * dryPerWet(casting, from) >= Limits.THINNEST_DRY_M);
+        .filter(to -> to * dryPerWet(casting, from) >= FilmCaution.USUALLY_THINNEST_M);
   }
 
   static DoubleStream thicker(Casting casting, double from) {

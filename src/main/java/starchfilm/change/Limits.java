@@ -13,9 +13,6 @@ public final class Limits {
   /** The thickest pour (m): without a rim a pool of paste stands no higher than about 5 mm. */
   public static final double THICKEST_WET_M = 4.5e-3;
 
-  /** The thinnest dry film (m); thinner ones tear easily by hand. */
-  public static final double THINNEST_DRY_M = 50e-6;
-
   /** The thickest dry film (m). */
   public static final double THICKEST_DRY_M = 250e-6;
 

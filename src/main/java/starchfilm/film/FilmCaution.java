@@ -50,8 +50,8 @@ public enum FilmCaution {
   TACKY(
       it -> FeelInTheHand.sticky(it.film()),
       new Source(
-          "tacky above 40 to 45 g glycerol per 100 g starch at 50 % relative humidity, above 35 g at"
-              + " 75 %: common practice, no source",
+          "tacky above 40 to 45 g glycerol per 100 g starch at 50 % relative humidity, above 35 g"
+              + " at 75 %: common practice, no source",
           Check.JUDGED)),
   /** Salt over 2 % of the dry solids widens the bands. */
   SALT_NOTICEABLE(
@@ -83,11 +83,21 @@ public enum FilmCaution {
           "lower limits of moulds, 75 to 80 % relative humidity: Beuchat 1981, Cereal Foods World"
               + " 26:345",
           Check.READ)),
+  /** The dry film is thinner than people cast it: it tears easily. */
+  THIN_FILM(
+      it -> it.dryThicknessM() < FilmCaution.USUALLY_THINNEST_M - FilmCaution.ROUNDED_M,
+      new Source("under 50 µm film tears easily: common practice, no source", Check.JUDGED)),
   /** The dry film is over 0.3 mm: slow, curling, cracking. */
   THICK_FILM(
       it -> it.dryThicknessM() > 0.3e-3,
       new Source(
           "over 300 µm dry film dries slowly, curls, cracks and moulds: judged", Check.JUDGED));
+
+  /** The thinnest film that people cast at home (m); thinner film tears easily. */
+  public static final double USUALLY_THINNEST_M = 50e-6;
+
+  /** What is shown as the thinnest is no thinner (m). */
+  private static final double ROUNDED_M = 0.5e-6;
 
   private static final double SEPARATES_ABOVE = 0.50;
 

@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmCaution;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 
@@ -116,7 +117,8 @@ final class PlanSearch {
         blend.shares().keySet(),
         kinds -> {
           Wish wish = base.wish();
-          double thin = Math.min(wish.leastDryThicknessM(), Wish.USUALLY_THINNEST_M) / BEYOND;
+          double thin =
+              Math.min(wish.leastDryThicknessM(), FilmCaution.USUALLY_THINNEST_M) / BEYOND;
           double thick = Math.max(wish.mostDryThicknessM(), Wish.USUALLY_THICKEST_M) * BEYOND;
           double richest = dryPerWet(blend, blend.levelsUpTo(), WishWindow.MOST_PLASTICISER);
           double leanest = dryPerWet(blend, blend.castFrom(), 0);

@@ -10,14 +10,16 @@ import starchfilm.numerics.evidence.Band;
  *
  * @param request what was asked
  * @param pours one a share of the likely cases, in the order asked
- * @param film the film of the first pour
- * @param readyS when the thick spot of the last pour is ready (s)
+ * @param surest the last pour that is ready; the first where none is
+ * @param film the film of that pour
+ * @param readyS when the thick spot of that pour is ready (s)
  * @param body whether the paste holds its granules and levels, by its concentration
  * @param levelling between which thicknesses it levels by itself and stays on the plate
  */
 public record ThicknessAnswer(
     ThicknessRequest request,
     List<PourThickness> pours,
+    PourThickness surest,
     FilmForecast film,
     Band readyS,
     PasteBody body,

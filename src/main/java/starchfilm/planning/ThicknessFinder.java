@@ -35,12 +35,16 @@ public record ThicknessFinder(ParameterDistribution factors) {
     for (double sure : shares) {
       pours.add(pour(request, sure, root.thickest(request.byS(), sure)));
     }
-    PourThickness last = pours.get(pours.size() - 1);
+    PourThickness surest =
+        pours.stream()
+            .filter(pour -> pour.reach() != DateReach.TOO_SOON)
+            .reduce(pours.get(0), (less, more) -> more);
     return new ThicknessAnswer(
         request,
         pours,
-        FILM.forecast(request.pouredTo(pours.get(0).wetThicknessM())),
-        Quantiles.band(root.ready(last.wetThicknessM())),
+        surest,
+        FILM.forecast(request.pouredTo(surest.wetThicknessM())),
+        Quantiles.band(root.ready(surest.wetThicknessM())),
         PasteBody.of(request.casting().composition()),
         Levelling.of(request.casting().composition()));
   }

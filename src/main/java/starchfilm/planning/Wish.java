@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.film.Feel;
+import starchfilm.film.FilmCaution;
 import starchfilm.numerics.evidence.Refusal;
 
 /**
@@ -25,9 +26,7 @@ public record Wish(
     OptionalDouble strengthPa,
     OptionalDouble elongation,
     OptionalDouble dryThicknessM) {
-  /** Film that people cast at home (m); common practice, no source. */
-  static final double USUALLY_THINNEST_M = 0.05e-3;
-
+  /** The thickest film that people cast at home (m); common practice, no source. */
   static final double USUALLY_THICKEST_M = 0.25e-3;
 
   static final double GIVE_OR_TAKE = 0.1;
@@ -52,7 +51,7 @@ public record Wish(
   double leastDryThicknessM() {
     return dryThicknessM.isPresent()
         ? dryThicknessM.getAsDouble() * (1 - GIVE_OR_TAKE)
-        : USUALLY_THINNEST_M;
+        : FilmCaution.USUALLY_THINNEST_M;
   }
 
   double mostDryThicknessM() {

@@ -78,6 +78,21 @@ class ThicknessCommandTest {
   }
 
   @Test
+  void saysOfAFilmThatWillBeThinThatItTears() {
+    String tears = "Under 50 µm when dry: such thin film tears easily";
+    terminal.run("thickness", BLEND, "--by", "20h");
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains(tears);
+    assertThat(Outcome.of(folder, "thickness", BLEND, "--by", "9d").out()).doesNotContain("Under");
+  }
+
+  /** No pour may be sure enough while another is still found. */
+  @Test
+  void speaksOfTheSurestPourThereIs() {
+    assertThat(Outcome.of(folder, "thickness", BLEND, "--by", "2h").out())
+        .contains("in 9 of 10 likely cases: no pour", "Poured 0.10 mm deep it is dry through in 2");
+  }
+
+  @Test
   void airBesideARoomIsRefusedAndASpeedBesideItIsUsed() {
     assertThat(terminal.run("thickness", BLEND, "--by", "5d", "--room", "19C,55%", "--air", "30C"))
         .isEqualTo(2);

@@ -118,6 +118,9 @@ class ThresholdsTest {
         .doesNotContain(FilmCaution.MAY_CRACK_OFF);
     assertThat(cautions(film, Castings.ROOM_K + 0.1, usual(), 95, 1e-4))
         .contains(FilmCaution.MAY_CRACK_OFF);
+    // What is shown as 50 um is not under 50 um.
+    assertThat(cautions(film, 400, usual(), 95, 49.6e-6)).doesNotContain(FilmCaution.THIN_FILM);
+    assertThat(cautions(film, 400, usual(), 95, 49.4e-6)).contains(FilmCaution.THIN_FILM);
     assertThat(cautions(film, 400, usual(), 95, 0.3e-3)).doesNotContain(FilmCaution.THICK_FILM);
     assertThat(cautions(film, 400, usual(), 95, 0.301e-3)).contains(FilmCaution.THICK_FILM);
   }

@@ -6,8 +6,10 @@ import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Stream;
+import starchfilm.film.FilmCaution;
 import starchfilm.forecast.Oddity;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
@@ -100,9 +102,15 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
     lines.add("");
     if (isAnyFound()) {
       lines.add(
-          "The first of these is dry through in %s; the film %s."
+          "Poured %s deep it is dry through in %s; the film %s."
               .formatted(
-                  Spans.of(answer.readyS()), PlainWords.word(answer.film().feel(), "in the hand")));
+                  MILLIMETRE.figure(answer.surest().wetThicknessM()),
+                  Spans.of(answer.readyS()),
+                  PlainWords.word(answer.film().feel(), "in the hand")));
+      answer.film().cautions().stream()
+          .filter(EnumSet.of(FilmCaution.THIN_FILM, FilmCaution.THICK_FILM)::contains)
+          .map(PlainWords::word)
+          .forEach(lines::add);
     } else {
       lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }
