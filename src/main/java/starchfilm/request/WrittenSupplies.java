@@ -52,6 +52,10 @@ final class WrittenSupplies {
                               .map(starch -> atHand(in, starch))
                               .toList())
                   .orElse(List.of());
+          if (in.has("jar.kept")) {
+            // What a mistyped jar holds is no second mistake.
+            kept.orElseThrow();
+          }
           return new Supplies(jar, jarKg, starches, acidity);
         });
   }
@@ -146,7 +150,8 @@ final class WrittenSupplies {
           "supplies.salt",
           """
           %s beside the glycerol makes more than 100 %% of the jar, allowed 100 %% together; what \
-          is left is water"""
+          is left is water\
+          """
               .formatted(in.word("supplies.salt")));
     }
     return new GlycerolStock(glycerol, Estimate.exact(salt), origin);
@@ -162,7 +167,8 @@ final class WrittenSupplies {
             "supplies.pure",
             """
             %s of pure glycerol given in a jar of %s, allowed 0 g to %s; check both, or assay the \
-            jar"""
+            jar\
+            """
                 .formatted(in.word("supplies.pure"), held, held));
       }
       return Estimate.exact(jarKg > 0 ? pureKg / jarKg : 1);
@@ -174,7 +180,8 @@ final class WrittenSupplies {
             "supplies.purity",
             """
             %s given, allowed more than 0 to 100 %%; write the glycerol in the jar in per cent, \
-            such as 82%%"""
+            such as 82%%\
+            """
                 .formatted(in.word("supplies.purity")));
       }
       return share.orElse(UNKNOWN_PURITY);

@@ -136,7 +136,11 @@ class KeptJarTest {
   @Test
   void wrongNamesAndDoubledFactsAreRefusedInASentence() throws IOException {
     assertThat(run(PLAN + "bach").err())
-        .contains("--jar: \"bach\" given, allowed a jar kept in this folder: batch;");
+        .contains("--jar: \"bach\" given, allowed a jar kept in this folder: batch;")
+        .doesNotContain("unknown g");
+    assertThat(run(PLAN + "batch|--jar|batch").err())
+        .contains("--jar: given more than once, allowed once")
+        .doesNotContain("unknown g");
     assertThat(run(PLAN + "batch|--purity|80%").err()).contains("--purity: given beside --jar");
     assertThat(run("assay|--mass|1g|--label|99%|--keep|a/b:c").exit()).isEqualTo(2);
     cast("a", "2026-03-07T10:15", 5.2);
