@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import starchfilm.web.Served.Content;
 
@@ -37,6 +40,29 @@ class NotebookInBrowserTest {
     window.write("Find", "glycerol");
     window.awaitText("2 of 6 trials");
     assertThat(window.findAll(".trials > li")).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/trial/forecast?file=4-blend.json", "/compare"})
+  void wordsInPicturesGrowWithTheText(
+      String path, Window window, @Served(Content.GARDEN) RunningSite site) {
+    window.open(site, path);
+    window.awaitText("peelable");
+    List<Integer> heights = heightsInPictures(window);
+
+    assertThat(window.checks().pixelsBeyondAtDoubleText()).isZero();
+    List<Integer> doubled = heightsInPictures(window);
+    assertThat(doubled).isNotEmpty().hasSameSizeAs(heights);
+    for (int i = 0; i < doubled.size(); i++) {
+      assertThat(doubled.get(i)).as("word %d", i).isGreaterThan(heights.get(i) * 4 / 3);
+    }
+  }
+
+  private static List<Integer> heightsInPictures(Window window) {
+    return window.findAll(".curve text").stream()
+        .filter(word -> !word.getText().isEmpty())
+        .map(word -> word.getRect().height)
+        .toList();
   }
 
   @Test
