@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import starchfilm.files.saving.JarFile;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.reagent.Reagent;
@@ -27,12 +28,17 @@ record JarPage(PageContext desk) {
 
   private Response jar(Request request) {
     Fields form = request.query();
+    return desk.answering(
+        "jar", "jar", form, values(form), form.has("amount"), all -> answer(form, all));
+  }
+
+  private Map<String, Object> values(Fields form) {
     Map<String, Object> values = new HashMap<>();
     values.put("oils", OilKind.values());
     values.put("acids", Reagent.acids());
     values.put("said", desk.said().in(form));
     values.put("kept", desk.folder().read().jars());
-    return desk.answering("jar", "jar", form, values, form.has("amount"), all -> answer(form, all));
+    return values;
   }
 
   private static void answer(Fields form, Map<String, Object> values) {
@@ -45,7 +51,7 @@ record JarPage(PageContext desk) {
   }
 
   /** What the form says is worked out again, which gives the same jar. */
-  private Response keep(Request request) throws NotWrittenException {
+  private Response keep(Request request) {
     Fields form = request.posted();
     desk.folder().requireThere();
     Assay assay = AssayRequest.read(entries(form)).answer();
@@ -55,9 +61,27 @@ record JarPage(PageContext desk) {
             .orElseThrow(
                 () -> new HttpError(422, "Not kept, because the figures contradict each other."));
     String name = form.text("name");
-    JarFile.keep(
-        desk.folder().root(), name, assay.massKg(), content.stock(assay.origin()), desk.now());
-    return desk.to("/jar", "The jar is kept as " + name + ". Trials take from it by that name.");
+    try {
+      WrittenFile written =
+          JarFile.keep(
+              desk.folder().root(), name, assay.massKg(), content.stock(assay.origin()), desk.now());
+      return desk.to(
+          "/jar",
+          "The jar is kept as %s%s. Trials take from it by that name."
+              .formatted(
+                  name,
+                  written
+                      .before()
+                      .map(before -> ", and the jar before in " + before.getFileName())
+                      .orElse("")));
+    } catch (NotWrittenException e) {
+      Map<String, Object> values = values(form);
+      answer(form, values);
+      values.put("form", form);
+      values.put("wrong", Map.of("name", String.join(" ", NoteDesk.sentences(e))));
+      values.put("first", "name");
+      return desk.page(422, "jar", "jar", values);
+    }
   }
 
   /** The origin says which fields are meant. */

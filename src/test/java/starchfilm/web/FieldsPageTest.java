@@ -77,7 +77,7 @@ class FieldsPageTest {
 
     assertThat(mistyped.statusCode()).isEqualTo(422);
     assertThat(mistyped.body())
-        .contains("id=\"recipe.water.mass_g-why\"")
+        .contains("id=\"recipe.water.mass_g-why\"", "autofocus=\"autofocus\"")
         .contains("value=\"a jug\"")
         .contains("allowed a number in g");
     assertThat(impossible.statusCode()).isEqualTo(422);

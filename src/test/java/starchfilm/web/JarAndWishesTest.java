@@ -92,8 +92,14 @@ class JarAndWishesTest {
     assertThat(site.get("/plan/wishes?" + wishes).body())
         .contains("the low end of what is left, 500 g")
         .contains("What can be made");
-    assertThat(site.post("/jar/keep", (jar + "&name=a/b").split("[=&]")).statusCode())
-        .isEqualTo(422);
+    HttpResponse<String> refused = site.post("/jar/keep", (jar + "&name=a/b").split("[=&]"));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(Jsoup.parse(refused.body()).select(".keep .faulty input[autofocus]").val())
+        .isEqualTo("a/b");
+    HttpResponse<String> again =
+        site.post("/jar/keep", (jar + "&name=spring").replace("500", "400").split("[=&]"));
+    assertThat(site.get(again.headers().firstValue("Location").orElseThrow()).body())
+        .contains("kept as spring, and the jar before in spring.jar.json.before.");
     assertThat(site.get("/plan/wishes?" + wishes.replace("spring", "autumn")).statusCode())
         .isEqualTo(422);
   }

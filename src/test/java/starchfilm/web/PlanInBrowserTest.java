@@ -2,6 +2,8 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
@@ -32,7 +34,12 @@ class PlanInBrowserTest {
 
   @Test
   void needsNoScriptAndFitsAPhone(
-      @Chrome.WithoutScript Window window, @Served(Content.GARDEN) RunningSite site) {
+      @Chrome.WithoutScript Window window, @Served(Content.GARDEN) RunningSite site)
+      throws IOException {
+    Files.writeString(
+        site.folder().resolve("long.json"),
+        Files.readString(site.folder().resolve("4-blend.json"))
+            .replace("\"Potato and tapioca\"", "\"" + "Potato and tapioca ".repeat(5) + "\""));
     window.onPhone();
     window.open(site, "/plan?base=4-blend.json");
     window.checks().assertFits();

@@ -208,6 +208,26 @@ class TrialPageTest {
   }
 
   @Test
+  void keepsWhatWasTypedOfThePot() {
+    String page =
+        site.post(
+                "/trial/note",
+                "file",
+                DryingTrial.FILE,
+                "kind",
+                "weighed-out",
+                "pot-0",
+                "a lot",
+                "pot-1",
+                "5.5")
+            .body();
+
+    assertThat(Jsoup.parse(page).select("#pot-0, #pot-1").eachAttr("value"))
+        .containsExactly("a lot", "5.5");
+    assertThat(Jsoup.parse(page).select("#note-why").hasAttr("autofocus")).isTrue();
+  }
+
+  @Test
   void writesOnceHoweverOftenTheButtonIsPressed() throws IOException {
     String page = site.get("/trial?file=" + DryingTrial.FILE).body();
     String form = RunningSite.hidden(page, "form");
