@@ -78,7 +78,7 @@ final class SpotSolver {
     this.prepared = prepared;
     this.grid = grid;
     Casting drying = prepared.drying();
-    this.reader = prepared.material().potential().reader(grid.nodes());
+    this.reader = prepared.material().potential().reader();
     this.exchange = new PlateExchange(drying, prepared.material().isotherm());
     this.system = new DiffusionSystem(grid, reader, exchange, 1);
     this.integrator = integrator.apply(system);

@@ -94,7 +94,7 @@ class FilmSystemOracleTest {
     PreparedCase prepared = PreparedCase.of(drying);
     return new DiffusionSystem(
         Grid.fineAtUpperFace(NODES, 2),
-        prepared.material().potential().reader(NODES),
+        prepared.material().potential().reader(),
         exchange(drying, prepared),
         solidsKgPerM2(drying));
   }

@@ -4,11 +4,9 @@ package starchfilm.numerics.diffusion;
  * A square matrix that is tridiagonal but for a full last row and column (the border), with one
  * further row below, the tally's, whose column is empty.
  *
- * <p>{@code shift I - M} is factored by eliminating from both ends towards the middle, which lets
- * the processor work on two chains at once, and the border by its Schur complement. There is no
- * pivoting: for a diffusion Jacobian and a positive shift the tridiagonal part is diagonally
- * dominant. Source of the two-ended elimination: Golub and Van Loan 2013, Matrix Computations, 4th
- * ed., section 4.5 (recalled).
+ * <p>{@code shift I - M} is factored by elimination from below, and the border by its Schur
+ * complement. There is no pivoting: for a diffusion Jacobian and a positive shift the tridiagonal
+ * part is diagonally dominant.
  */
 public final class BorderedTridiagonal {
   final int nodes;
@@ -22,7 +20,6 @@ public final class BorderedTridiagonal {
   double tallyUpper;
   double tallyBorder;
 
-  private final int middle;
   private final double[] inversePivot;
   private final double[] multiplier;
   private final double[] backward;
@@ -37,7 +34,6 @@ public final class BorderedTridiagonal {
    */
   public BorderedTridiagonal(int nodes) {
     this.nodes = nodes;
-    this.middle = nodes / 2;
     below = new double[nodes];
     diagonal = new double[nodes];
     above = new double[nodes];
@@ -56,38 +52,13 @@ public final class BorderedTridiagonal {
    */
   void factor(double shift) {
     inverseShift = 1 / shift;
-    int top = nodes - 1;
     inversePivot[0] = 1 / (shift - diagonal[0]);
-    inversePivot[top] = 1 / (shift - diagonal[top]);
-    int low = 1;
-    int high = top - 1;
-    while (low < middle || high > middle) {
-      if (low < middle) {
-        multiplier[low] = below[low] * inversePivot[low - 1];
-        inversePivot[low] = 1 / (shift - diagonal[low] - multiplier[low] * above[low - 1]);
-        low++;
-      }
-      if (high > middle) {
-        multiplier[high] = above[high] * inversePivot[high + 1];
-        inversePivot[high] = 1 / (shift - diagonal[high] - multiplier[high] * below[high + 1]);
-        high--;
-      }
+    for (int i = 1; i < nodes; i++) {
+      multiplier[i] = below[i] * inversePivot[i - 1];
+      inversePivot[i] = 1 / (shift - diagonal[i] - multiplier[i] * above[i - 1]);
     }
-    double fromBelow = below[middle] * inversePivot[middle - 1];
-    double fromAbove = above[middle] * inversePivot[middle + 1];
-    inversePivot[middle] =
-        1
-            / (shift
-                - diagonal[middle]
-                - fromBelow * above[middle - 1]
-                - fromAbove * below[middle + 1]);
-    multiplier[middle] = fromBelow;
-    backward[middle] = fromAbove;
-    for (int i = 0; i < middle; i++) {
+    for (int i = 0; i < nodes; i++) {
       backward[i] = above[i] * inversePivot[i];
-    }
-    for (int i = middle + 1; i < nodes; i++) {
-      backward[i] = below[i] * inversePivot[i];
     }
     System.arraycopy(column, 0, solvedColumn, 0, nodes);
     solveTridiagonal(solvedColumn);
@@ -113,40 +84,15 @@ public final class BorderedTridiagonal {
   }
 
   private void solveTridiagonal(double[] x) {
-    int top = nodes - 1;
-    // The upper half is never the longer one.
-    int paired = top - middle - 1;
-    double low = x[0];
-    double high = x[top];
-    int i = 1;
-    int j = top - 1;
-    for (int k = 0; k < paired; k++, i++, j--) {
-      low = x[i] + multiplier[i] * low;
-      x[i] = low;
-      high = x[j] + multiplier[j] * high;
-      x[j] = high;
+    double last = x[0];
+    for (int i = 1; i < nodes; i++) {
+      last = x[i] + multiplier[i] * last;
+      x[i] = last;
     }
-    for (; i < middle; i++) {
-      low = x[i] + multiplier[i] * low;
-      x[i] = low;
-    }
-    double centre =
-        (x[middle] + multiplier[middle] * low + backward[middle] * high) * inversePivot[middle];
-    x[middle] = centre;
-    low = centre;
-    high = centre;
-    i = middle - 1;
-    j = middle + 1;
-    int both = top - middle;
-    for (int k = 0; k < both; k++, i--, j++) {
-      low = x[i] * inversePivot[i] + backward[i] * low;
-      x[i] = low;
-      high = x[j] * inversePivot[j] + backward[j] * high;
-      x[j] = high;
-    }
-    for (; i >= 0; i--) {
-      low = x[i] * inversePivot[i] + backward[i] * low;
-      x[i] = low;
+    last = 0;
+    for (int i = nodes - 1; i >= 0; i--) {
+      last = x[i] * inversePivot[i] + backward[i] * last;
+      x[i] = last;
     }
   }
 

@@ -89,15 +89,18 @@ public final class DiffusionSystem implements BorderedSystem {
   @Override
   public void rates(double time, double[] state, double[] rates) {
     double border = state[nodes];
-    double[] potentials = potential.potentials(state, nodes, border);
+    potential.goTo(border);
     faces.evaluate(time, state[0], state[nodes - 1], mean(state), border);
     double inverseSize = 1 / size;
     double scale = coefficientFactor * inverseSize * inverseSize;
     double inflow = -faces.lowerOutflow() * inverseSize;
+    double here = potential.potential(state[0]);
     for (int i = 0; i < nodes - 1; i++) {
-      double fromAbove = scale * (potentials[i + 1] - potentials[i]) * inverseSpacings[i];
+      double above = potential.potential(state[i + 1]);
+      double fromAbove = scale * (above - here) * inverseSpacings[i];
       rates[i] = (inflow + fromAbove) * inverseShares[i];
       inflow = -fromAbove;
+      here = above;
     }
     rates[nodes - 1] = (inflow - faces.upperOutflow() * inverseSize) * inverseShares[nodes - 1];
     rates[nodes] = faces.borderRate();
@@ -108,19 +111,17 @@ public final class DiffusionSystem implements BorderedSystem {
   public void linearise(
       double time, double[] state, BorderedTridiagonal jacobian, double[] timeSlope) {
     double border = state[nodes];
-    potential.readSlopes(state, nodes, border);
+    potential.goToSlopes(border);
     faces.linearise(time, state[0], state[nodes - 1], mean(state), border);
-    fillInterior(jacobian);
+    fillInterior(state, jacobian);
     fillFaces(jacobian, timeSlope);
   }
 
-  private void fillInterior(BorderedTridiagonal jacobian) {
+  private void fillInterior(double[] state, BorderedTridiagonal jacobian) {
     double scale = coefficientFactor / (size * size);
-    double[] readCoefficients = potential.coefficients();
-    double[] readBorderSlopes = potential.borderSlopes();
     for (int i = 0; i < nodes; i++) {
-      coefficients[i] = scale * readCoefficients[i];
-      borderSlopes[i] = scale * readBorderSlopes[i];
+      coefficients[i] = scale * potential.coefficient(state[i]);
+      borderSlopes[i] = scale * potential.borderSlope(state[i]);
       jacobian.diagonal[i] = 0;
       jacobian.column[i] = 0;
     }

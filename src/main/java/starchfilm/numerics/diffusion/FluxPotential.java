@@ -20,23 +20,16 @@ package starchfilm.numerics.diffusion;
 public final class FluxPotential {
   private final Layers layers;
   private final double half;
-  private final double step;
-  private final int intervals;
+  private final double inverseStep;
 
-  /** P at the nodes, layer after layer. */
-  private final double[] values;
+  /** For every interval the four coefficients of P within it, one layer after the other. */
+  private final double[][] cubics;
 
-  /** dP/dr times the spacing at the nodes, layer after layer. */
-  private final double[] slopes;
-
-  private FluxPotential(
-      Layers layers, double half, double step, int intervals, double[] values, double[] slopes) {
+  private FluxPotential(Layers layers, double half, double step, double[][] cubics) {
     this.layers = layers;
     this.half = half;
-    this.step = step;
-    this.intervals = intervals;
-    this.values = values;
-    this.slopes = slopes;
+    this.inverseStep = 1 / step;
+    this.cubics = cubics;
   }
 
   /**
@@ -53,31 +46,31 @@ public final class FluxPotential {
   public static FluxPotential tabulate(
       FluxCoefficient coefficient, Layers layers, double largest, double half, int intervals) {
     int count = layers.count();
-    int nodes = intervals + 1;
     double step = largest / (largest + half) / intervals;
-    double[] values = new double[count * nodes];
-    double[] slopes = new double[count * nodes];
+    double[][] cubics = new double[intervals][count * 4];
+    double[] potential = new double[count];
     double[] atLeft = new double[count];
     double[] atMiddle = new double[count];
     double[] atRight = new double[count];
     fillPerRatio(coefficient, 0, half, atLeft);
-    for (int layer = 0; layer < count; layer++) {
-      slopes[layer * nodes] = atLeft[layer] * step;
-    }
     for (int i = 0; i < intervals; i++) {
       fillPerRatio(coefficient, (i + 0.5) * step, half, atMiddle);
       fillPerRatio(coefficient, (i + 1) * step, half, atRight);
       for (int layer = 0; layer < count; layer++) {
-        int at = layer * nodes + i;
-        values[at + 1] =
-            values[at] + step / 6 * (atLeft[layer] + 4 * atMiddle[layer] + atRight[layer]);
-        slopes[at + 1] = atRight[layer] * step;
+        double left = atLeft[layer] * step;
+        double right = atRight[layer] * step;
+        double rise = (left + 4 * atMiddle[layer] * step + right) / 6;
+        double bend = left + right - 2 * rise;
+        int at = layer * 4;
+        cubics[i][at] = potential[layer];
+        cubics[i][at + 1] = left;
+        cubics[i][at + 2] = rise - left - bend;
+        cubics[i][at + 3] = bend;
+        potential[layer] += rise;
       }
-      double[] swap = atLeft;
-      atLeft = atRight;
-      atRight = swap;
+      System.arraycopy(atRight, 0, atLeft, 0, count);
     }
-    return new FluxPotential(layers, half, step, intervals, values, slopes);
+    return new FluxPotential(layers, half, step, cubics);
   }
 
   /** K du/dr at a place of the table. */
@@ -94,188 +87,117 @@ public final class FluxPotential {
   /**
    * A reader of this table for one thread.
    *
-   * @param most how many values it reads at once, at most
    * @return a new reader
    */
-  public PotentialReader reader(int most) {
-    return new PotentialReader(this, most);
+  public PotentialReader reader() {
+    return new PotentialReader(this);
   }
 
-  /**
-   * Reads a table at many values of the unknown and one of the lumped state at once: first the
-   * layers are summed for the intervals that the values lie in, then each value is one cubic.
-   */
+  /** Reads a table at one value of the lumped state after the other. */
   public static final class PotentialReader {
     private FluxPotential table;
     private final double[] weights;
-    private final double[] summedValues;
-    private final double[] summedSlopes;
-    private final int[] intervals;
-    private final double[] places;
-    private final double[] inverses;
-    private final double[] potentials;
-    private final double[] coefficients;
-    private final double[] borderSlopes;
-    private int lowestInterval;
-    private int highestInterval;
-    private boolean anyBelowZero;
+    private final double[] weightSlopes;
 
-    PotentialReader(FluxPotential table, int most) {
+    PotentialReader(FluxPotential table) {
       this.table = table;
       this.weights = new double[table.layers.count()];
-      this.summedValues = new double[table.intervals + 1];
-      this.summedSlopes = new double[table.intervals + 1];
-      this.intervals = new int[most];
-      this.places = new double[most];
-      this.inverses = new double[most];
-      this.potentials = new double[most];
-      this.coefficients = new double[most];
-      this.borderSlopes = new double[most];
+      this.weightSlopes = new double[table.layers.count()];
     }
 
     /**
      * Reads another table from now on.
      *
-     * @param other a table of as many layers and intervals
+     * @param other a table of as many layers
      */
     public void switchTo(FluxPotential other) {
-      if (other.intervals != table.intervals || other.layers.count() != table.layers.count()) {
-        throw new IllegalArgumentException("a reader takes tables of one size only");
+      if (other.layers.count() != table.layers.count()) {
+        throw new IllegalArgumentException("a reader takes tables of one number of layers only");
       }
       table = other;
     }
 
     /**
-     * Reads the potentials.
+     * Goes to a value of the lumped state, for {@link #potential} and {@link #coefficient}.
      *
-     * @param values the unknown at every place
-     * @param count how many of them
      * @param border the lumped state
-     * @return P at every place; overwritten by the next reading
      */
-    public double[] potentials(double[] values, int count, double border) {
-      locate(values, count);
+    public void goTo(double border) {
       table.layers.weights(border, weights);
-      sum(lowestInterval, highestInterval);
-      readCubics(values, count, potentials);
-      return potentials;
     }
 
     /**
-     * Reads the derivatives of the potential, exact ones of the tabulated P, where {@link
-     * #potentials} was read last.
+     * Goes to a value of the lumped state, for {@link #borderSlope}.
      *
-     * @param values the unknown at every place, as given then
-     * @param count how many of them
-     * @param border the lumped state given then
+     * @param border the lumped state
      */
-    public void readSlopes(double[] values, int count, double border) {
-      double perRatio = table.half / table.step;
-      for (int i = 0; i < count; i++) {
-        int at = intervals[i];
-        double x = places[i];
-        double rise = summedValues[at + 1] - summedValues[at];
-        double left = summedSlopes[at];
-        double right = summedSlopes[at + 1];
-        double bend = left + right - 2 * rise;
-        double perPlace = left + x * (2 * (rise - left - bend) + 3 * x * bend);
-        coefficients[i] = perPlace * perRatio * inverses[i] * inverses[i];
-      }
-      if (anyBelowZero) {
-        stayBelowZero(values, count, coefficients);
-      }
-      table.layers.weightSlopes(border, weights);
-      sum(lowestInterval, highestInterval);
-      readCubics(values, count, borderSlopes);
+    public void goToSlopes(double border) {
+      table.layers.weightSlopes(border, weightSlopes);
     }
 
     /**
-     * The flux coefficient dP/du of the last {@link #readSlopes}.
+     * The potential P.
      *
-     * @return one a place; overwritten by the next reading
+     * @param u the unknown
+     * @return P where the reader has gone to
      */
-    public double[] coefficients() {
-      return coefficients;
+    public double potential(double u) {
+      return table.potential(u, weights);
     }
 
     /**
-     * How the potential changes with the lumped state, dP/ds, of the last {@link #readSlopes}.
+     * The flux coefficient: the exact derivative dP/du of the tabulated potential.
      *
-     * @return one a place; overwritten by the next reading
+     * @param u the unknown
+     * @return dP/du where the reader has gone to
      */
-    public double[] borderSlopes() {
-      return borderSlopes;
+    public double coefficient(double u) {
+      return table.coefficient(u, weights);
     }
 
-    /** Evaluates the summed cubics at the located places, and straight lines below zero. */
-    private void readCubics(double[] values, int count, double[] out) {
-      for (int i = 0; i < count; i++) {
-        int at = intervals[i];
-        double x = places[i];
-        double from = summedValues[at];
-        double rise = summedValues[at + 1] - from;
-        double left = summedSlopes[at];
-        double right = summedSlopes[at + 1];
-        double bend = left + right - 2 * rise;
-        out[i] = from + x * (left + x * (rise - left - bend + x * bend));
-      }
-      if (anyBelowZero) {
-        double slope = summedSlopes[0] / (table.step * table.half);
-        for (int i = 0; i < count; i++) {
-          out[i] = values[i] < 0 ? slope * values[i] : out[i];
-        }
-      }
+    /**
+     * How the potential changes with the lumped state.
+     *
+     * @param u the unknown
+     * @return dP/ds where the reader has gone to the slopes
+     */
+    public double borderSlope(double u) {
+      return table.potential(u, weightSlopes);
     }
+  }
 
-    private void stayBelowZero(double[] values, int count, double[] out) {
-      double slope = summedSlopes[0] / (table.step * table.half);
-      for (int i = 0; i < count; i++) {
-        out[i] = values[i] < 0 ? slope : out[i];
-      }
+  private double potential(double u, double[] weights) {
+    if (u < 0) {
+      return u * coefficient(0, weights);
     }
+    double place = u / (u + half) * inverseStep;
+    int at = Math.min((int) place, cubics.length - 1);
+    double x = place - at;
+    double[] cubic = cubics[at];
+    double sum = 0;
+    for (int layer = 0; layer < weights.length; layer++) {
+      int c = layer * 4;
+      double bent = cubic[c + 2] + x * cubic[c + 3];
+      sum += weights[layer] * (cubic[c] + x * (cubic[c + 1] + x * bent));
+    }
+    return sum;
+  }
 
-    /** Finds the interval of every value, and the lowest and highest of them. */
-    private void locate(double[] values, int count) {
-      double half = table.half;
-      double inverseStep = 1 / table.step;
-      int last = table.intervals - 1;
-      boolean anyBelow = false;
-      int lowest = last;
-      int highest = 0;
-      for (int i = 0; i < count; i++) {
-        double inverse = 1 / (values[i] + half);
-        double place = values[i] * inverse * inverseStep;
-        boolean below = values[i] < 0;
-        int at = below ? 0 : Math.min((int) place, last);
-        inverses[i] = inverse;
-        intervals[i] = at;
-        places[i] = place - at;
-        lowest = Math.min(at, lowest);
-        highest = Math.max(at, highest);
-        anyBelow |= below;
-      }
-      lowestInterval = lowest;
-      highestInterval = highest;
-      anyBelowZero = anyBelow;
+  private double coefficient(double u, double[] weights) {
+    if (u < 0) {
+      return coefficient(0, weights);
     }
-
-    /** Sums the layers over the nodes of some intervals. */
-    private void sum(int first, int last) {
-      int nodes = table.intervals + 1;
-      int end = last + 2;
-      double weight = weights[0];
-      for (int i = first; i < end; i++) {
-        summedValues[i] = weight * table.values[i];
-        summedSlopes[i] = weight * table.slopes[i];
-      }
-      for (int layer = 1; layer < weights.length; layer++) {
-        double next = weights[layer];
-        int start = layer * nodes;
-        for (int i = first; i < end; i++) {
-          summedValues[i] += next * table.values[start + i];
-          summedSlopes[i] += next * table.slopes[start + i];
-        }
-      }
+    double inverse = 1 / (u + half);
+    double place = u * inverse * inverseStep;
+    int at = Math.min((int) place, cubics.length - 1);
+    double x = place - at;
+    double[] cubic = cubics[at];
+    double perPlace = 0;
+    for (int layer = 0; layer < weights.length; layer++) {
+      int c = layer * 4;
+      double bent = 2 * cubic[c + 2] + 3 * x * cubic[c + 3];
+      perPlace += weights[layer] * (cubic[c + 1] + x * bent);
     }
+    return perPlace * half * inverseStep * inverse * inverse;
   }
 }

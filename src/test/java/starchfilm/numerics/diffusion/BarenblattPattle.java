@@ -38,7 +38,7 @@ record BarenblattPattle(int exponent) implements ExactProblem {
         FluxPotential.tabulate(
             (u, k) -> k[0] = Math.pow(u, exponent), new SingleLayer(), 1.1, 1, 400);
     return new DiffusionSystem(
-        grid, potential.reader(grid.nodes()), new LinearExchange(Face.SEALED, Face.SEALED), size());
+        grid, potential.reader(), new LinearExchange(Face.SEALED, Face.SEALED), size());
   }
 
   @Override

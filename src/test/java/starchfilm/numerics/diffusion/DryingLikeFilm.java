@@ -26,8 +26,7 @@ record DryingLikeFilm(double humidity, double swing, boolean bothFacesOpen) {
   }
 
   DiffusionSystem system(Grid grid) {
-    DiffusionSystem system =
-        new DiffusionSystem(grid, potential().reader(grid.nodes()), new Exchange(), SIZE);
+    DiffusionSystem system = new DiffusionSystem(grid, potential().reader(), new Exchange(), SIZE);
     system.setSize(SIZE, COEFFICIENT_FACTOR);
     return system;
   }

@@ -66,22 +66,6 @@ class FluxPotentialTest {
         .isCloseTo(slope, within(1e-9 * Math.abs(slope)));
   }
 
-  /** The layers are summed only where values lie; that must not show. */
-  @Test
-  void readsManyValuesAsItReadsEach() {
-    double[] values = {8.9, 0.3, -0.2, 10, 0, 2.5};
-    PotentialReader reader = tabulate(INTERVALS, 1).reader(values.length);
-    double[] potentials = reader.potentials(values, values.length, 0.2).clone();
-    reader.readSlopes(values, values.length, 0.2);
-
-    for (int i = 0; i < values.length; i++) {
-      ReadTable alone = threeLayers(INTERVALS, 0.2);
-      assertThat(potentials[i]).isEqualTo(alone.potential(values[i]));
-      assertThat(reader.coefficients()[i]).isEqualTo(alone.coefficient(values[i]));
-      assertThat(reader.borderSlopes()[i]).isEqualTo(alone.borderSlope(values[i]));
-    }
-  }
-
   /** A stage of the integrator may overstep a little; it must meet no jump in value or slope. */
   @ParameterizedTest
   @ValueSource(doubles = {0, LARGEST})
@@ -144,8 +128,7 @@ class FluxPotentialTest {
           k[0] = 1e-9 * Math.exp(-perRatio * u / (u + HALF)) * rest * rest;
         };
     ReadTable place =
-        new ReadTable(
-            FluxPotential.tabulate(steep, new SingleLayer(), LARGEST, HALF, intervals), 0);
+        ReadTable.of(FluxPotential.tabulate(steep, new SingleLayer(), LARGEST, HALF, intervals), 0);
 
     for (int i = 0; i <= 1000; i++) {
       assertThat(place.coefficient(LARGEST * i / 1000.0)).isPositive();
@@ -153,53 +136,52 @@ class FluxPotentialTest {
   }
 
   @Test
-  void readsAnotherTableOfItsSize() {
-    double[] values = {1};
-    PotentialReader reader = tabulate(INTERVALS, 1).reader(1);
-    double before = reader.potentials(values, 1, 0.2)[0];
+  void readsAnotherTableOfAsManyLayers() {
+    PotentialReader reader = tabulate(INTERVALS, 1).reader();
+    reader.goTo(0.2);
+    double before = reader.potential(1);
 
     reader.switchTo(tabulate(INTERVALS, 2));
 
-    assertThat(reader.potentials(values, 1, 0.2)[0] / before).isCloseTo(2, within(1e-14));
+    assertThat(reader.potential(1) / before).isCloseTo(2, within(1e-14));
   }
 
   @Test
-  void refusesATableOfAnotherSize() {
-    PotentialReader reader = tabulate(INTERVALS, 1).reader(1);
+  void refusesATableOfOtherLayers() {
+    PotentialReader reader = tabulate(INTERVALS, 1).reader();
     FluxPotential single =
         FluxPotential.tabulate((u, k) -> k[0] = 1, new SingleLayer(), LARGEST, HALF, INTERVALS);
 
     assertThat(assertThrows(IllegalArgumentException.class, () -> reader.switchTo(single)))
-        .hasMessage("a reader takes tables of one size only");
+        .hasMessage("a reader takes tables of one number of layers only");
   }
 
   private static final PolynomialLayers LAYERS = new PolynomialLayers(-0.5, 0, 0.5);
 
   /** A table read at one value of the lumped state. */
-  private record ReadTable(FluxPotential table, double border) {
+  private record ReadTable(PotentialReader reader) {
+    static ReadTable of(FluxPotential table, double border) {
+      PotentialReader reader = table.reader();
+      reader.goTo(border);
+      reader.goToSlopes(border);
+      return new ReadTable(reader);
+    }
+
     double potential(double u) {
-      return table.reader(1).potentials(new double[] {u}, 1, border)[0];
+      return reader.potential(u);
     }
 
     double coefficient(double u) {
-      return slopes(u).coefficients()[0];
+      return reader.coefficient(u);
     }
 
     double borderSlope(double u) {
-      return slopes(u).borderSlopes()[0];
-    }
-
-    private PotentialReader slopes(double u) {
-      PotentialReader reader = table.reader(1);
-      double[] values = {u};
-      reader.potentials(values, 1, border);
-      reader.readSlopes(values, 1, border);
-      return reader;
+      return reader.borderSlope(u);
     }
   }
 
   private static ReadTable threeLayers(int intervals, double border) {
-    return new ReadTable(tabulate(intervals, 1), border);
+    return ReadTable.of(tabulate(intervals, 1), border);
   }
 
   private static FluxPotential tabulate(int intervals, double factor) {

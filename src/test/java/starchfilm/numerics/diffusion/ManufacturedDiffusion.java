@@ -86,7 +86,7 @@ final class ManufacturedDiffusion implements ExactProblem {
         };
     FluxPotential potential = FluxPotential.tabulate(tabulated, layers, 2.5, 1, 400);
     return new Sourced(
-        new DiffusionSystem(grid, potential.reader(grid.nodes()), new ManufacturedExchange(), SIZE),
+        new DiffusionSystem(grid, potential.reader(), new ManufacturedExchange(), SIZE),
         grid.positions());
   }
 

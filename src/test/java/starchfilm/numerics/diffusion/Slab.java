@@ -77,8 +77,7 @@ final class Slab implements ExactProblem {
     FluxPotential potential =
         FluxPotential.tabulate((u, k) -> k[0] = 1, new SingleLayer(), 1.2, 1, 400);
     LinearExchange faces = new LinearExchange(lower, open());
-    DiffusionSystem system =
-        new DiffusionSystem(grid, potential.reader(grid.nodes()), faces, sizeM);
+    DiffusionSystem system = new DiffusionSystem(grid, potential.reader(), faces, sizeM);
     system.setSize(sizeM, DIFFUSIVITY_M2_PER_S);
     return system;
   }

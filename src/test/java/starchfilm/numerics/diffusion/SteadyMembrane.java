@@ -25,7 +25,7 @@ record SteadyMembrane(double increase) implements ExactProblem {
         FluxPotential.tabulate(
             (u, k) -> k[0] = 1 + increase * u, new SingleLayer(), 1.1 * HIGH, 1, 400);
     LinearExchange faces = new LinearExchange(new Face(HOLD, HIGH), new Face(HOLD, LOW));
-    return new DiffusionSystem(grid, potential.reader(grid.nodes()), faces, SIZE);
+    return new DiffusionSystem(grid, potential.reader(), faces, SIZE);
   }
 
   @Override
