@@ -146,7 +146,8 @@ class AnswerFirstInBrowserTest {
       try (Stream<Path> files = Files.list(Path.of("formulations/garden"))) {
         for (Path file : files.toList()) {
           String name = String.valueOf(file.getFileName());
-          Files.copy(file, folder.resolve(name.endsWith(".json") ? garden + name : name), REPLACE_EXISTING);
+          boolean trial = Character.isDigit(name.charAt(0));
+          Files.copy(file, folder.resolve(trial ? garden + name : name), REPLACE_EXISTING);
         }
       }
     }

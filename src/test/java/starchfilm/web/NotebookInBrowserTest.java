@@ -11,6 +11,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.Rectangle;
+import org.openqa.selenium.WebElement;
 import starchfilm.web.Served.Content;
 
 @ExtendWith(Chrome.class)
@@ -58,10 +60,38 @@ class NotebookInBrowserTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void wordsInPicturesNeitherTouchNorLeaveTheWindow(
+      boolean phone, Window window, @Served(Content.GARDEN) RunningSite site) {
+    if (phone) {
+      window.onPhone();
+    }
+    window.open(site, "/trial/forecast?file=4-blend.json");
+    List<Rectangle> words = wordsInPictures(window);
+
+    assertThat(words).hasSizeGreaterThan(15).allMatch(word -> word.x >= 0);
+    for (int i = 0; i < words.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        Rectangle a = words.get(i);
+        Rectangle b = words.get(j);
+        assertThat(
+                Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x) > 1
+                    && Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y) > 3)
+            .as("%s on %s", a.getPoint(), b.getPoint())
+            .isFalse();
+      }
+    }
+  }
+
   private static List<Integer> heightsInPictures(Window window) {
+    return wordsInPictures(window).stream().map(word -> word.height).toList();
+  }
+
+  private static List<Rectangle> wordsInPictures(Window window) {
     return window.findAll(".curve text").stream()
-        .filter(word -> !word.getText().isEmpty())
-        .map(word -> word.getRect().height)
+        .filter(word -> word.isDisplayed() && !word.getText().isEmpty())
+        .map(WebElement::getRect)
         .toList();
   }
 

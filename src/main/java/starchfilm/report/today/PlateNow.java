@@ -181,7 +181,7 @@ public record PlateNow(Standing standing) {
     return Double.isInfinite(widthS)
         ? "that " + effect
         : "that %s of its drying time, from %s to about %s"
-            .formatted(effect, Spans.of(widthS), Spans.of(left * widthS, widthS));
+            .formatted(effect, Spans.of(widthS), Spans.of(left * widthS));
   }
 
   /** The day on which it is dry through, in the middle case. */
