@@ -1,7 +1,6 @@
 package starchfilm.request;
 
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -178,6 +177,9 @@ public final class TrialTable {
     if (field != null) {
       return Optional.of(new FieldColumn(key, entry, field, ""));
     }
+    if (written.isEmpty() || written.startsWith("_")) {
+      return Optional.empty();
+    }
     Optional<ColumnWords.Meaning> meant = ColumnWords.of(INDEX.matcher(written).replaceAll(" "));
     if (meant.isPresent()) {
       TrialField means = Objects.requireNonNull(KEYS.get(meant.get().key()));
@@ -186,15 +188,13 @@ public final class TrialTable {
           '"' + written + "\" is read as " + means.path() + inUnit(means, meant.get().unit()));
       return Optional.of(new FieldColumn(means.path(), entry, means, meant.get().unit()));
     }
-    if (!written.isEmpty() && !written.startsWith("_")) {
-      findings.fault(
-          place,
-          '"' + written + '"',
-          "a key of a trial file",
-          NearMiss.of(key, KEYS.keySet())
-              .map(near -> "did you mean " + near + "?")
-              .orElse("see check --keys; a column of your own may begin with _"));
-    }
+    findings.fault(
+        place,
+        '"' + written + '"',
+        "a key of a trial file",
+        NearMiss.of(key, KEYS.keySet())
+            .map(near -> "did you mean " + near + "?")
+            .orElse("see check --keys; a column of your own may begin with _"));
     return Optional.empty();
   }
 
@@ -274,6 +274,12 @@ public final class TrialTable {
         && !UNKNOWN.matcher(cell).matches()) {
       return Quantities.into(trial, path, grams(cell), place);
     }
+    if (trial.at(path).isPresent()) {
+      throw new MistypedException(
+          cell,
+          "one cell of a row for " + path,
+          "another column says it, too; leave one out, or begin its head with _");
+    }
     return trial.with(path, value(column.field(), cell, place));
   }
 
@@ -297,14 +303,17 @@ public final class TrialTable {
   private Located single(TrialField field, String cell, Place place) {
     return switch (field.kind()) {
       case FLAG -> flag(cell, place);
-      case CLOCK -> new TextValue(place, pour(cell).toString());
+      case CLOCK -> new TextValue(place, pour(cell));
       default -> FieldInput.of(field, cell, place);
     };
   }
 
-  /** A day without an hour stands for its noon. */
-  private LocalDateTime pour(String cell) {
-    return moments.noonOf(cell).orElseGet(() -> NoteWords.pour(moments, cell));
+  /** A day without an hour stays one, so that its noon is told wherever it is assumed. */
+  private String pour(String cell) {
+    return moments
+        .noonOf(cell)
+        .map(noon -> noon.toLocalDate().toString())
+        .orElseGet(() -> NoteWords.pour(moments, cell).toString());
   }
 
   private static Located flag(String cell, Place place) {

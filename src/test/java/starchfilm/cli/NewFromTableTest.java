@@ -25,17 +25,35 @@ class NewFromTableTest {
     terminal = new Terminal(folder);
   }
 
+  /** A column of one's own is read as nothing, and of two that say the same neither wins. */
+  @Test
+  void headsMayBeginWithACapitalAndSayAThingOnce() throws IOException {
+    String table = "Name,Starch,Water g,%s,Rating\nA,potato 20 g,360,3,4\n";
+    Path file = Files.writeString(folder.resolve("t.csv"), table.formatted("_rating"));
+    assertThat(terminal.run("new", "--from", "t.csv")).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("a.json"))).contains("\"rating\" : 4");
+
+    Files.writeString(file, table.formatted("stars"));
+    assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err())
+        .contains("rating: \"4\" given, allowed one cell of a row for rating; another column");
+  }
+
   @Test
   void aTableTakesAnHourInAnyWords() throws IOException {
     Files.writeString(
         folder.resolve("old.csv"),
-        "name;starch;water;poured\nA;potato 20 g;360;hier 18h30\nB;potato 20 g;360;27 Nov 2025 6pm\n"
-            + "C;potato 20 g;360;27/11/2025\nK\u00FCche, gro\u00DF;potato 20 g;360;\n");
+        "name;starch;water;poured\n"
+            + "A;potato 20 g;360;hier 18h30\n"
+            + "B;potato 20 g;360;27 Nov 2025 6pm\n"
+            + "C;potato 20 g;360;27/11/2025\n"
+            + "K\u00FCche, gro\u00DF;potato 20 g;360;\n");
 
     assertThat(terminal.run("new", "--from", "old.csv")).as(terminal.err()).isZero();
     assertThat(Files.readString(folder.resolve("a.json"))).contains("2026-04-19T18:30");
     assertThat(Files.readString(folder.resolve("b.json"))).contains("2025-11-27T18:00");
-    assertThat(Files.readString(folder.resolve("c.json"))).contains("2025-11-27T12:00");
+    assertThat(Files.readString(folder.resolve("c.json")))
+        .contains("\"poured_at\" : \"2025-11-27\"");
     assertThat(folder.resolve("kuche-gross.json")).exists();
   }
 
@@ -88,7 +106,7 @@ class NewFromTableTest {
         .contains("\"volume_ml\" : 360", "\"mass_g\" : 20.0", "\"air_C\" : 20", "\"rh_pct\" : 50")
         .containsPattern("wet_thickness_mm\" : 3\\.");
     assertThat(Files.readString(folder.resolve("zwei.json")))
-        .contains("\"mass_g\" : 21", "\"kind\" : \"potato\"", "2026-03-14T12:00")
+        .contains("\"mass_g\" : 21", "\"kind\" : \"potato\"", "\"poured_at\" : \"2026-03-14\"")
         .contains("\"length_mm\" : 300", "\"width_mm\" : 200");
     assertThat(Files.readString(folder.resolve("drei.json")))
         .contains("\"volume_ml\" : {", "\"kind\" : \"corn\"");

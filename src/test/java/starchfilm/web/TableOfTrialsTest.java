@@ -31,7 +31,7 @@ class TableOfTrialsTest {
     assertThat(page).contains("2 trials saved.", "Old one", "Another");
     assertThat(page).contains("Still drying, as far as is noted: 2.");
     assertThat(Files.readString(site.folder().resolve("old-one.json")))
-        .contains("\"kind\" : \"potato\"", "\"poured_at\" : \"2026-03-02T12:00\"");
+        .contains("\"kind\" : \"potato\"", "\"poured_at\" : \"2026-03-02\"");
   }
 
   @Test
