@@ -63,6 +63,9 @@ public record DryingSheet(
         "%s on %s; %s."
             .formatted(
                 pour.wetLabel(), RecipeWords.plate(trial.casting().plate()), pour.dryLabel()));
+    if (!trial.casting().faces().isEmpty()) {
+      lines.add(PlainWords.capital(RecipeWords.faces(trial.casting().faces())) + ".");
+    }
     lines.add("");
     lines.addAll(table(milestones));
     lines.add("");

@@ -212,6 +212,24 @@ class DryCommandTest {
   }
 
   @Test
+  void saysTheBenchAndWhatWasDoneToTheFilm() throws IOException {
+    Files.writeString(
+        folder.resolve("t.json"),
+        """
+        {"name": "On the mat", "recipe": {"starch": {"kind": "potato", "mass_g": 20}, "water": {"mass_g": 360}},
+         "room": {"air_C": 20, "rh_pct": 50, "bench_C": 35},
+         "moved": [{"at": "+20h", "faces": "turned"}, {"at": "+10h", "faces": "both"}]}
+        """);
+
+    Outcome dry = Outcome.of(folder, "dry", "t.json");
+
+    assertThat(dry.out().replaceAll("\\s+", " "))
+        .contains(
+            "air at 0.10 m/s, on a bench of 35 °C",
+            "On a rack after 10 hours, turned over after 20");
+  }
+
+  @Test
   void plateRimAndRoomAreWrittenAsForPlanAndThickness() {
     int exitCode =
         terminal.run(

@@ -2,6 +2,7 @@ package starchfilm.report.words;
 
 import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 
+import java.util.OptionalDouble;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.Room.AirRange;
@@ -16,10 +17,13 @@ public final class RoomWords {
    * A place to dry at.
    *
    * @param place the place
-   * @return its name, if it has one, and the air there
+   * @return its name, if it has one, the air there, and the bench where it is not as warm
    */
   public static String place(DryingPlace place) {
-    return place.name().isBlank() ? air(place.room()) : place.name() + ": " + air(place.room());
+    OptionalDouble benchK = place.benchTemperatureK();
+    return (place.name().isBlank() ? "" : place.name() + ": ")
+        + air(place.room())
+        + (benchK.isPresent() ? ", on a bench of " + CELSIUS.figure(benchK.getAsDouble()) : "");
   }
 
   /**
