@@ -88,9 +88,8 @@ final class WrittenKitchen {
               .filter(remark -> !remark.isEmpty())
               .forEach(in::remark);
           typed.stream()
-              .filter(WrittenPlates::isSizeless)
               .distinct()
-              .map(WrittenPlates::assumption)
+              .flatMap(size -> WrittenPlates.assumption(size).stream())
               .forEach(in::assume);
           if (sizes.size() > 1) {
             in.remark(WrittenPlates.remark(sizes, field.equals("kitchen.plates")));

@@ -7,6 +7,7 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,9 +35,10 @@ import starchfilm.material.recipe.Composition;
  * water 5 mm deep}, of which the area follows; {@code 2} or {@code baking tray} of the usual size.
  *
  * @param plate one of them, without a rim
+ * @param isMaterialGiven whether its material is written, and not taken as glass
  * @param isThicknessGiven whether its own thickness is written, and not that of its material
  */
-record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
+record WrittenPlates(Plate plate, int count, boolean isMaterialGiven, boolean isThicknessGiven) {
   private static final String ALLOWED =
       "number, sides and material, such as 4x300x200mm glass or 2x 24cm round steel";
 
@@ -132,10 +134,15 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     return made.isEmpty() || KnownName.among(made, MATERIALS).isPresent();
   }
 
-  /** What is assumed of plates whose size is not given. */
-  static String assumption(String typed) {
-    return "\"%s\" as %s of 30 \u00D7 20 cm"
-        .formatted(typed.strip(), parse(typed).plate().material().tradeName());
+  /** What is assumed of plates whose size or material is not given; empty where both are. */
+  static Optional<String> assumption(String typed) {
+    WrittenPlates plates = parse(typed);
+    String size = isSizeless(typed) ? " of 30 \u00D7 20 cm" : "";
+    return size.isEmpty() && plates.isMaterialGiven()
+        ? Optional.empty()
+        : Optional.of(
+            "\u201C%s\u201D as %s%s"
+                .formatted(typed.strip(), plates.plate().material().tradeName(), size));
   }
 
   /** Reads plates of one size. */
@@ -153,10 +160,9 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     double thicknessM =
         rest.take(LENGTH).map(thick -> metres(thick.group(1), thick.group(2))).orElse(0.0);
     rest.takeAll(IDLE);
+    boolean isUntold = rest.text().isEmpty();
     PlateMaterial material =
-        metal && rest.text().isEmpty()
-            ? PlateMaterial.STEEL
-            : material(rest.text().replaceAll("\\s+", " "));
+        metal && isUntold ? PlateMaterial.STEEL : material(rest.text().replaceAll("\\s+", " "));
     return new WrittenPlates(
         Plate.across(
             material,
@@ -167,6 +173,7 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
                 ? Outline.FREE
                 : round || oval ? Outline.ELLIPSE : Outline.RECTANGLE),
         count,
+        metal || !isUntold,
         thicknessM > 0);
   }
 
@@ -249,6 +256,7 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     return new WrittenPlates(
         Plate.across(made, lengthM, widthM, made.usualThicknessM(), Outline.RECTANGLE),
         count,
+        !typedMaterial.isEmpty(),
         false);
   }
 
@@ -285,7 +293,7 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
       return sizes.get(0);
     }
     double areaM2 = sizes.stream().mapToDouble(size -> size.count * size.plate.areaM2()).sum();
-    return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count, false);
+    return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count, true, false);
   }
 
   /** What is to be said of several sizes, which a plan counts by their mean. */
@@ -308,7 +316,8 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
   }
 
   /**
-   * A trial on these plates; a thickness that goes without saying is not noted.
+   * A trial on these plates; material and thickness are noted where they are written, for who reads
+   * the trial says what is assumed.
    *
    * @param isSized whether their size is given, too
    * @param at the place of a field that they fill
@@ -322,6 +331,9 @@ record WrittenPlates(Plate plate, int count, boolean isThicknessGiven) {
     for (Map.Entry<String, Member> one : CastingFields.plate(plate, 0).members().entrySet()) {
       String path = "pour.plate." + one.getKey();
       Located value = one.getValue().value();
+      if (one.getKey().equals("material") && !isMaterialGiven) {
+        continue;
+      }
       if (value instanceof TextValue words) {
         on = on.with(path, new TextValue(at.apply(path), words.text()));
       } else if (isSized && (isThicknessGiven || !one.getKey().equals("thickness_mm"))) {

@@ -217,7 +217,11 @@ final class WrittenTrial {
     List<Plate> each =
         sizes.stream().flatMap(size -> nCopies(size.count(), size.plate()).stream()).toList();
     fields =
-        new WrittenPlates(each.get(0), each.size(), sizes.get(0).isThicknessGiven())
+        new WrittenPlates(
+                each.get(0),
+                each.size(),
+                sizes.get(0).isMaterialGiven(),
+                sizes.get(0).isThicknessGiven())
             .into(fields.without("pour.other_areas_cm2"), true, field -> at("trial.plate"));
     if (sizes.size() > 1) {
       put("pour.other_areas_cm2", CastingFields.otherAreas(each));

@@ -100,8 +100,7 @@ record RoomPage(PageContext desk) {
       return seen(file, "The day and the night are noted.");
     } catch (NotWrittenException e) {
       Map<String, String> wrong = new LinkedHashMap<>();
-      e.faults()
-          .forEach(fault -> wrong.merge(input(fault), inWords(fault), (a, b) -> a + " " + b));
+      e.faults().forEach(fault -> wrong.merge(input(fault), inWords(fault), (a, b) -> a + " " + b));
       return page(422, file, request, List.of(), wrong);
     }
   }

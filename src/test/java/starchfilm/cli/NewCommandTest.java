@@ -337,4 +337,21 @@ class NewCommandTest {
     assertThat(terminal.run("new", "20 g potato, 360 g water, 30x20cm", "--air", "0")).isEqualTo(2);
     assertThat(terminal.err()).contains("--air: \"0\" given, allowed a temperature");
   }
+
+  @Test
+  void platesWithoutAMaterialAreGlassWhichIsSaidAndNotNoted() throws IOException {
+    assertThat(terminal.run("new", "60 g potato", "900 g water", "3 plates 30x20cm")).isZero();
+
+    assertThat(terminal.out()).contains("Not given, so assumed: “3 plates 30x20cm” as glass;");
+    assertThat(Files.readString(folder.resolve("as-cooked.json"))).doesNotContain("material");
+    terminal.run("dry", "as-cooked.json", "--json", "-");
+    assertThat(terminal.out()).contains("material of the plate as glass");
+  }
+
+  @Test
+  void platesOfAMaterialAreNotSaidToBeGlass() {
+    terminal.run("new", "60 g potato", "900 g water", "3 steel plates 30x20cm");
+
+    assertThat(terminal.out()).contains("Not given, so assumed").doesNotContain("as glass");
+  }
 }
