@@ -37,7 +37,7 @@ final class Ladders {
   static DoubleStream thicker(Casting casting, double from) {
     return pours(from, 1.25, 1.6, 2)
         .filter(to -> to <= Limits.THICKEST_WET_M)
-        .filter(to -> to * dryPerWet(casting, from) <= Limits.THICKEST_DRY_M);
+        .filter(to -> to * dryPerWet(casting, from) <= FilmCaution.USUALLY_THICKEST_M);
   }
 
   /**

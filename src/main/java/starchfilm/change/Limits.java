@@ -13,9 +13,6 @@ public final class Limits {
   /** The thickest pour (m): without a rim a pool of paste stands no higher than about 5 mm. */
   public static final double THICKEST_WET_M = 4.5e-3;
 
-  /** The thickest dry film (m). */
-  public static final double THICKEST_DRY_M = 250e-6;
-
   /** A plate is level where thin edge and thick spot lie so far from the average (ratio). */
   public static final double LEVEL = 0.10;
 

@@ -26,7 +26,8 @@ final class LikelyCases {
 
   /**
    * How far they lie about it, in standard deviations of where the cases stand along the slope. Of
-   * 0.4 to 0.6, 0.5 met the ranges of 64 random plates best.
+   * 0.4 to 0.6, 0.5 met the ranges of 64 random plates best with 16 cases; 32 others are met as
+   * well.
    */
   private static final double REACH = 0.5;
 

@@ -96,6 +96,9 @@ public enum FilmCaution {
   /** The thinnest film that people cast at home (m); thinner film tears easily. */
   public static final double USUALLY_THINNEST_M = 50e-6;
 
+  /** The thickest film that people cast at home (m); common practice, no source. */
+  public static final double USUALLY_THICKEST_M = 250e-6;
+
   /** What is shown as the thinnest is no thinner (m). */
   private static final double ROUNDED_M = 0.5e-6;
 

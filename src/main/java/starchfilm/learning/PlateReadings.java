@@ -27,7 +27,7 @@ final class PlateReadings {
 
   /**
    * Slopes serve as far as this from where they were taken, in the textbook's standard deviations;
-   * they change by a few per cent over it.
+   * against 0.1, what the demo teaches moves by at most a twentieth of its uncertainty.
    */
   private static final double SAME_SLOPES = 0.3;
 

@@ -119,7 +119,8 @@ final class PlanSearch {
           Wish wish = base.wish();
           double thin =
               Math.min(wish.leastDryThicknessM(), FilmCaution.USUALLY_THINNEST_M) / BEYOND;
-          double thick = Math.max(wish.mostDryThicknessM(), Wish.USUALLY_THICKEST_M) * BEYOND;
+          double thick =
+              Math.max(wish.mostDryThicknessM(), FilmCaution.USUALLY_THICKEST_M) * BEYOND;
           double richest = dryPerWet(blend, blend.levelsUpTo(), WishWindow.MOST_PLASTICISER);
           double leanest = dryPerWet(blend, blend.castFrom(), 0);
           double most = Math.min(THICKEST_POUR_M, thick / leanest);

@@ -26,9 +26,6 @@ public record Wish(
     OptionalDouble strengthPa,
     OptionalDouble elongation,
     OptionalDouble dryThicknessM) {
-  /** The thickest film that people cast at home (m); common practice, no source. */
-  static final double USUALLY_THICKEST_M = 0.25e-3;
-
   static final double GIVE_OR_TAKE = 0.1;
 
   private static final String NEVER = "cast starch film is never outside this";
@@ -57,7 +54,7 @@ public record Wish(
   double mostDryThicknessM() {
     return dryThicknessM.isPresent()
         ? dryThicknessM.getAsDouble() * (1 + GIVE_OR_TAKE)
-        : USUALLY_THICKEST_M;
+        : FilmCaution.USUALLY_THICKEST_M;
   }
 
   /** A wish for another feel and the same thickness, without numbers of strength and stretch. */

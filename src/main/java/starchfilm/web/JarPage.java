@@ -64,7 +64,11 @@ record JarPage(PageContext desk) {
     try {
       WrittenFile written =
           JarFile.keep(
-              desk.folder().root(), name, assay.massKg(), content.stock(assay.origin()), desk.now());
+              desk.folder().root(),
+              name,
+              assay.massKg(),
+              content.stock(assay.origin()),
+              desk.now());
       return desk.to(
           "/jar",
           "The jar is kept as %s%s. Trials take from it by that name."

@@ -30,6 +30,7 @@ class MomentReaderTest {
         Stream.concat(AnyPlates.of(3).stream(), AnyPlates.logged(2).stream()));
   }
 
+  /** Both take the same steps but the last, which may be off by a thousandth. */
   @ParameterizedTest
   @MethodSource("plates")
   void theAverageIsThatOfTheCurve(Casting plate) {
@@ -42,11 +43,14 @@ class MomentReaderTest {
 
     for (int i = 0; i < timesS.length; i++) {
       assertThat(moments.get(i).timeS()).isEqualTo(timesS[i]);
-      assertThat(moments.get(i).meanMoisture()).isCloseTo(solved.curve[i], within(0.02));
+      assertThat(moments.get(i).meanMoisture()).isCloseTo(solved.curve[i], within(1e-3));
     }
   }
 
-  /** A step may be off by a thousandth of the moisture, and a fast change is met a little late. */
+  /**
+   * The solver's own error, root mean square of the moisture, is up to 1 % in the logged rooms
+   * here; twice that is allowed. Curves of single nodes would be off by a fifth and more.
+   */
   @ParameterizedTest
   @MethodSource("plates")
   void skinAndCoreAreThoseOfAFineSolve(Casting plate) {
@@ -69,8 +73,8 @@ class MomentReaderTest {
       assertThat(moments.get(i).skinMoisture())
           .isLessThanOrEqualTo(moments.get(i).coreMoisture() + 1e-9);
     }
-    assertThat(Math.sqrt(skin / timesS.length)).isLessThan(0.03);
-    assertThat(Math.sqrt(core / timesS.length)).isLessThan(0.03);
+    assertThat(Math.sqrt(skin / timesS.length)).isLessThan(0.02);
+    assertThat(Math.sqrt(core / timesS.length)).isLessThan(0.02);
   }
 
   private static double square(double value) {

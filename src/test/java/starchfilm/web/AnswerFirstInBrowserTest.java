@@ -71,10 +71,7 @@ class AnswerFirstInBrowserTest {
   @ParameterizedTest
   @CsvSource({"bought,Glycerol by the label", "unknown,Hydrometer"})
   void aJarWithNothingToGoByIsAskedForIt(
-      String origin,
-      String asked,
-      @Chrome.WithoutScript Window window,
-      @Served RunningSite site) {
+      String origin, String asked, @Chrome.WithoutScript Window window, @Served RunningSite site) {
     open(window, site, "/jar", false);
     window.write("What the jar holds", "250");
     window.field("The glycerol is").sendKeys(origin);

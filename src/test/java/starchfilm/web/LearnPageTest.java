@@ -36,7 +36,10 @@ class LearnPageTest {
     return answer;
   }
 
-  /** The headline of a plate in the workroom that has no weighing of its own. */
+  /**
+   * The headline of a plate in the workroom that has no weighing of its own: a plate's own
+   * weighings leave little to what others teach.
+   */
   private String unweighedPlate() throws IOException {
     ObjectMapper json = new ObjectMapper();
     JsonNode plate = json.readTree(site.folder().resolve("3-much-glycerol.json").toFile());
