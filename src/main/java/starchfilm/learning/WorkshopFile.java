@@ -22,6 +22,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -107,7 +108,8 @@ record WorkshopFile(
     try {
       return parsed(FileText.utf8(FileText.bytes(file, MAX_BYTES)).strip());
     } catch (UnreadableFileException e) {
-      throw new UnreadableFileException(e.place(), e.given(), e.allowed(), FIX);
+      String mend = Files.isRegularFile(file) ? FIX : "rename or move it, then " + FIX;
+      throw new UnreadableFileException(e.place(), e.given(), e.allowed(), mend);
     }
   }
 

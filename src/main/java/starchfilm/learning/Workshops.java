@@ -225,10 +225,11 @@ public class Workshops implements TrialKnowledge {
     Trial past = trial.until(now);
     PlateParameters known = of(trial).drying(past);
     List<WeighingQuestion> questions = new ArrayList<>(known.questions());
-    if (!trial.invented() && trial.pouredAt().filter(now::isBefore).isPresent()) {
+    if (!trial.invented() && trial.isPouredAfter(now)) {
       questions.add(
           new WeighingQuestion(
-              "The pour lies in the future: is its date right, and is this clock?"));
+              "The pour lies in the future: is its date right, and is the clock of this computer"
+                  + " right?"));
     }
     int future = trial.seen().weighings().size() - past.seen().weighings().size();
     if (future > 0) {

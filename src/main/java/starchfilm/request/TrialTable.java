@@ -79,13 +79,8 @@ public final class TrialTable {
    * bare numbers where the head names one.
    */
   private record FieldColumn(String key, int entry, TrialField field, String unit) {
-    /** The column's path in a trial whose lists are objects with numbers for names. */
     String path() {
-      return LISTS.stream()
-          .filter(list -> key.startsWith(list + "."))
-          .findFirst()
-          .map(list -> list + "." + entry + key.substring(list.length()))
-          .orElse(key);
+      return TrialTable.path(key, entry);
     }
 
     /** With the unit that stands in the head. */
@@ -198,6 +193,15 @@ public final class TrialTable {
     return Optional.empty();
   }
 
+  /** The path of a key in a trial whose lists are objects with numbers for names. */
+  private static String path(String key, int entry) {
+    return LISTS.stream()
+        .filter(list -> key.startsWith(list + "."))
+        .findFirst()
+        .map(list -> list + "." + entry + key.substring(list.length()))
+        .orElse(key);
+  }
+
   private static String inUnit(TrialField field, String unit) {
     String counted = unit.isEmpty() ? field.unit() : unit;
     return counted.isEmpty() ? "" : ", bare numbers in " + counted;
@@ -252,8 +256,14 @@ public final class TrialTable {
   /** The trial with what stands in a cell, which may say more than its column. */
   private ObjectValue with(ObjectValue trial, FieldColumn column, String cell, Place place) {
     String path = column.path();
-    Function<String, Place> at = field -> new Place(field, place.line(), place.column());
-    if (column.key().equals(KIND) && !UNKNOWN.matcher(cell).matches()) {
+    boolean isKnown = !UNKNOWN.matcher(cell).matches();
+    Function<String, Place> at =
+        field -> {
+          refuseSecond(trial, path(field, column.entry()), cell);
+          return new Place(field, place.line(), place.column());
+        };
+    refuseSecond(trial, path, cell);
+    if (column.key().equals(KIND) && isKnown) {
       WrittenStarch starch = WrittenStarch.all(List.of(cell)).get(0);
       if (starch.isFlour()) {
         findings.notice(place, starch.remark());
@@ -271,16 +281,23 @@ public final class TrialTable {
     }
     if (column.key().endsWith("mass_g")
         && KEYS.containsKey(Volumes.field(column.key()))
-        && !UNKNOWN.matcher(cell).matches()) {
+        && isKnown) {
       return Quantities.into(trial, path, grams(cell), place);
     }
-    if (trial.at(path).isPresent()) {
-      throw new MistypedException(
-          cell,
-          "one cell of a row for " + path,
-          "another column says it, too; leave one out, or begin its head with _");
-    }
     return trial.with(path, value(column.field(), cell, place));
+  }
+
+  /** Of two columns that say the same neither wins; a volume says the same as a mass. */
+  private static void refuseSecond(ObjectValue trial, String path, String cell) {
+    boolean isKnown = !UNKNOWN.matcher(cell).matches();
+    for (String one : List.of(path, isKnown ? Volumes.field(path) : path)) {
+      if (trial.at(one).isPresent()) {
+        throw new MistypedException(
+            cell,
+            "one cell of a row for " + one,
+            "another column says it, too; leave one out, or begin its head with _");
+      }
+    }
   }
 
   /** What is given without a unit is weighed in grams. */

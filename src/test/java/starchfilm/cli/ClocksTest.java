@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TimeZone;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,68 @@ class ClocksTest {
 
     Files.writeString(file, "hours,air_C,rh_pct\n0,19,55\n8,20,60\n9,20,60\n10,20,60\n");
     assertThat(log(file, poured)).containsExactly(0.0, 8.0, 9.0, 10.0);
+  }
+
+  /** Seconds since 1970 and times with an offset pass evenly; the first is what the wall showed. */
+  @ParameterizedTest
+  @CsvSource({"2026-03-28T18:00, +02:00, +01:00", "2026-10-24T18:00, +01:00, +02:00"})
+  void readsALogThatKnowsItsOffsetAsHoursThatPassed(
+      LocalDateTime pour, ZoneOffset after, ZoneOffset before) throws IOException {
+    Path file = folder.resolve("log.csv");
+    List<Function<LocalDateTime, String>> writers =
+        List.of(
+            shown -> String.valueOf(shown.toEpochSecond(ZoneOffset.UTC)),
+            shown -> String.valueOf(shown.toEpochSecond(ZoneOffset.UTC) * 1000),
+            shown -> shown + ":00Z",
+            shown -> shown + ":00-05:00",
+            shown -> shown + ":00" + before,
+            shown ->
+                shown
+                    .atOffset(before)
+                    .withOffsetSameInstant(shown.equals(pour) ? before : after)
+                    .toString());
+    for (Function<LocalDateTime, String> writer : writers) {
+      StringBuilder rows = new StringBuilder("time,air_C,rh_pct\n");
+      for (int hour : List.of(0, 8, 9, 10)) {
+        rows.append(writer.apply(pour.plusHours(hour))).append(",20,55\n");
+      }
+      Files.writeString(file, rows);
+
+      assertThat(log(file, Optional.of(pour))).as("%s", rows).containsExactly(0.0, 8.0, 9.0, 10.0);
+      assertThat(notices(file, pour)).as("%s", rows).noneMatch(told -> told.contains("were put"));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-03-28, 2026-03-29, forward", "2026-10-24, 2026-10-25, back"})
+  void saysThatALoggerMayHaveKeptItsClock(String pour, String next, String how) throws IOException {
+    Path file = folder.resolve("log.csv");
+    String row = "%sT%s,20,60\n";
+    String told =
+        "the clocks were put %s during this log; its times are read as the clock on the wall showed them; if the logger's clock was not changed, they are an hour off from then on"
+            .formatted(how);
+
+    Files.writeString(
+        file,
+        "time,air_C,rh_pct\n"
+            + row.formatted(pour, "18:00")
+            + row.formatted(next, "1:00")
+            + row.formatted(next, "18:00"));
+    assertThat(notices(file, LocalDateTime.parse(pour + "T18:00"))).containsOnlyOnce(told);
+    assertThat(notices(file, LocalDateTime.parse(next + "T17:00")))
+        .as("within a day before the pour")
+        .contains(told);
+
+    Files.writeString(
+        file, "time,air_C,rh_pct\n" + row.formatted(next, "6:00") + row.formatted(next, "18:00"));
+    assertThat(notices(file, LocalDateTime.parse(next + "T06:00"))).doesNotContain(told);
+  }
+
+  private static List<String> notices(Path file, LocalDateTime poured) {
+    Findings log = new Findings("log.csv");
+    new RoomLogReader(log).read(file, Optional.of(poured), 0.1, new Findings("t.json"));
+    assertThat(log.faults()).isEmpty();
+    return log.notices().stream().map(told -> told.text()).toList();
   }
 
   private static List<Double> log(Path file, Optional<LocalDateTime> poured) {

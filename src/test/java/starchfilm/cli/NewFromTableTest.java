@@ -9,6 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A table of old trials turned into files. The clock stands at 20 April 2026, 12:00. */
 class NewFromTableTest {
@@ -37,6 +39,26 @@ class NewFromTableTest {
     assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
     assertThat(terminal.err())
         .contains("rating: \"4\" given, allowed one cell of a row for rating; another column");
+  }
+
+  /** A mass and a volume of one thing, too, and what a cell says besides what its head asks. */
+  @ParameterizedTest
+  @CsvSource({
+    "Water g;Wasser, 300;360, recipe.water.mass_g",
+    "Wasser;Water g, 300 ml;360, recipe.water.volume_ml",
+    "glycerol;glycerin, 5;6, recipe.glycerol.mass_g",
+    "Starch;St\u00E4rke, potato;corn, recipe.starch.1.kind",
+    "recipe.starch.mass_g;starch, 20;potato 25 g, recipe.starch.1.mass_g",
+    "starch;recipe.starch.mass_g, potato 25 g;20, recipe.starch.1.mass_g",
+    "pour.plate.length_mm;plate, 250;300x200mm glass, pour.plate.length_mm"
+  })
+  void noAmountIsTakenFromTwoColumns(String heads, String cells, String twice) throws IOException {
+    Files.writeString(folder.resolve("t.csv"), "name;%s\nA;%s\n".formatted(heads, cells));
+
+    assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err())
+        .contains("given, allowed one cell of a row for " + twice + "; another column says it");
+    assertThat(folder.resolve("a.json")).doesNotExist();
   }
 
   @Test

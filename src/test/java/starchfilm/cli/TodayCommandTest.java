@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -162,7 +165,23 @@ class TodayCommandTest {
     plate("Tomorrow", "2026-04-21T10:00", "");
 
     assertThat(said("today"))
-        .contains("Tomorrow is noted as poured Tue 21 Apr 2026, 10:00, which is in the future");
+        .contains("Tomorrow is noted as poured Tue 21 Apr 2026, 10:00, which is in the future")
+        .contains("and is the clock of this computer right?");
+  }
+
+  /** Another clock may be ahead by minutes, and a day without an hour is read as its noon. */
+  @Test
+  void namesAPourOfTodayThatCountsFromNoonWithoutDoubt() throws IOException {
+    terminal =
+        new Terminal(folder, Clock.fixed(Instant.parse("2026-04-20T09:00:00Z"), ZoneOffset.UTC));
+    plate("Undated", "2026-04-20", "");
+    plate("Phone", "2026-04-20T09:02", "");
+
+    assertThat(said("today"))
+        .contains(
+            "Undated is noted as poured Mon 20 Apr 2026, 12:00, and is listed here from then on.",
+            "Phone is noted as poured Mon 20 Apr 2026, 9:02, and is listed here from then on.")
+        .doesNotContain("in the future");
   }
 
   @Test

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is odd about a plate's weighings is said in a sentence and kept out until answered. */
 class WeighingQuestionsTest {
@@ -135,9 +140,22 @@ class WeighingQuestionsTest {
 
   @Test
   void aPourInTheFutureIsAskedAbout() throws IOException {
-    String question = "The pour lies in the future: is its date right, and is this clock?";
+    String question =
+        "The pour lies in the future: is its date right, and is the clock of this computer right?";
     assertThat(dry(plate())).doesNotContain(question);
     assertThat(dry(plate().put("poured_at", "2026-05-25T10:00"))).contains(question);
+  }
+
+  /** Two clocks differ, and a day without an hour is read as its noon. */
+  @ParameterizedTest
+  @CsvSource({"2026-04-20, false", "2026-04-20T09:08, false", "2026-04-20T15:00, true"})
+  void aPourOfThisMinuteOrOfTodayIsNotAskedAbout(String pour, boolean isAsked) throws IOException {
+    Terminal morning =
+        new Terminal(folder, Clock.fixed(Instant.parse("2026-04-20T09:00:00Z"), ZoneOffset.UTC));
+    VariedDemo.write(folder.resolve("plate.json"), plate().put("poured_at", pour));
+
+    assertThat(morning.run("dry", "plate.json")).as(morning.err()).isZero();
+    assertThat(morning.out().contains("The pour lies in the future")).isEqualTo(isAsked);
   }
 
   @Test

@@ -2,6 +2,7 @@ package starchfilm.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -21,6 +22,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
@@ -116,7 +118,7 @@ class WorkshopFileTest {
   }
 
   @Test
-  void aFolderInThePlaceOfTheFileIsLeftAlone() throws IOException {
+  void aFolderInThePlaceOfTheFileIsLeftAloneAndNamed() throws IOException {
     Path inTheWay = Files.createDirectories(Workshop.file(folder).resolve("mine"));
     Trial trial = new MadeUpNotebook(9, folder).trial();
 
@@ -125,7 +127,15 @@ class WorkshopFileTest {
         .hasMessageContaining("workshop.json")
         .hasMessageContaining("a folder");
     assertThat(inTheWay).isDirectory();
-    assertThat(new Workshops(Clock.systemUTC()).faults(List.of(trial))).isEmpty();
+    Workshops workshops = new Workshops(Clock.systemUTC());
+    assertThat(workshops.faults(List.of(trial)))
+        .extracting(Fault::given, Fault::mend)
+        .containsExactly(
+            tuple(
+                "a folder",
+                "rename or move it, then run the command learn again on this folder; until then the"
+                    + " forecasts are the textbook's"));
+    assertThat(workshops.of(trial).isTaught()).isFalse();
   }
 
   /** Renamed or copied it is the same plate: what it taught under its old name is left out, too. */

@@ -2,6 +2,7 @@ package starchfilm.casting.trial;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -68,6 +69,19 @@ public record Trial(
     Observations past =
         seen.with(until(latestS, seen.weighings()), plates.seenFrom(plates.shown(), others));
     return past.equals(seen) ? this : with(wanted, casting, past, notRecorded);
+  }
+
+  /**
+   * Whether its pour is noted for later than a moment, beyond what clocks differ.
+   *
+   * @param now the time by the clock on the wall
+   * @return false also at noon of the same day, as which a day without an hour is read
+   */
+  public boolean isPouredAfter(LocalDateTime now) {
+    return pouredAt
+        .filter(pour -> WallClock.secondsBetween(now, pour) > CLOCKS_APART_S)
+        .filter(pour -> !pour.equals(now.toLocalDate().atTime(LocalTime.NOON)))
+        .isPresent();
   }
 
   private static List<Weighing> until(double latestS, List<Weighing> weighings) {

@@ -12,7 +12,10 @@ import java.time.ZoneId;
 public final class WallClock {
   private WallClock() {}
 
-  /** The moment at which it shows a time: the first of two, the end of an hour that it skips. */
+  /**
+   * The moment at which it shows a time: the first of two; a time in an hour that it skips counts
+   * as one hour later.
+   */
   public static Instant instant(LocalDateTime shown) {
     return shown.atZone(ZoneId.systemDefault()).toInstant();
   }

@@ -15,9 +15,9 @@ import java.util.regex.Pattern;
 import starchfilm.casting.trial.WallClock;
 
 /**
- * Reads moments as people type them, against a clock and its time zone.
+ * Reads moments as people type them, against a clock in the zone of this machine.
  *
- * @param clock what time it is now, and in which zone
+ * @param clock what time it is now, in the zone of this machine
  */
 public record MomentParser(Clock clock) {
   private static final String LASTING = "a time such as +6h or 2026-04-02T18:30";

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.Locale;
@@ -17,10 +18,12 @@ import starchfilm.files.json.PackedPatterns;
  *
  * @param dayFirst the moment with the day first; empty where that is no day
  * @param monthFirst the moment with the month first, likewise; the same where the year stands first
- * @param withOffset true where the text carries an offset from UTC
+ * @param offset from UTC, where the text carries one
  */
 record LogDate(
-    Optional<LocalDateTime> dayFirst, Optional<LocalDateTime> monthFirst, boolean withOffset) {
+    Optional<LocalDateTime> dayFirst,
+    Optional<LocalDateTime> monthFirst,
+    Optional<ZoneOffset> offset) {
   private static final Pattern WRITTEN =
       PackedPatterns.of(LogDate.class, "dates.patterns").get("figures");
   private static final DateTimeFormatter TIME =
@@ -51,7 +54,10 @@ record LogDate(
       Optional<LocalDateTime> monthFirst =
           date.group(2).equals(".") ? Optional.empty() : moment(third, first, second, time);
       return Optional.of(
-          new LogDate(dayFirst, yearFirst ? dayFirst : monthFirst, date.group(7) != null));
+          new LogDate(
+              dayFirst,
+              yearFirst ? dayFirst : monthFirst,
+              Optional.ofNullable(date.group(7)).map(ZoneOffset::of)));
     } catch (DateTimeException e) {
       return Optional.empty();
     }

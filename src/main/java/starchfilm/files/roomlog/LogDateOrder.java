@@ -23,7 +23,7 @@ record LogDateOrder(Findings log) {
                   LogDate.parse(text)
                       .ifPresent(date -> dated.add(new DatedRow(row.line(), text, date))));
     }
-    if (dated.stream().anyMatch(row -> row.date().withOffset())) {
+    if (dated.stream().anyMatch(row -> row.date().offset().isPresent())) {
       log.notice(
           "times carry an offset from UTC; they are read as the clock on the wall shows them");
     }

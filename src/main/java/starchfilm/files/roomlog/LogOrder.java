@@ -59,6 +59,7 @@ record LogOrder(Findings log) {
     return new LogReading(
         first.line(),
         first.time(),
+        first.isByTheWall(),
         same.stream().mapToDouble(LogReading::airC).average().orElseThrow(),
         same.stream().mapToDouble(LogReading::humidityPct).average().orElseThrow(),
         first.saidCelsius());

@@ -12,10 +12,17 @@ import java.util.regex.Pattern;
  * One reading of a room log.
  *
  * @param time when
+ * @param isByTheWall whether its time is one that a clock on the wall showed
  * @param humidityPct relative humidity (%)
  * @param saidCelsius whether its cell says what its degrees are
  */
-record LogReading(int line, Instant time, double airC, double humidityPct, boolean saidCelsius) {
+record LogReading(
+    int line,
+    Instant time,
+    boolean isByTheWall,
+    double airC,
+    double humidityPct,
+    boolean saidCelsius) {
   private static final Pattern FIGURE =
       Pattern.compile("([+-]?\\d{1,6}(?:[.,]\\d{1,9})?)\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)?");
   private static final Set<String> NOTHING =

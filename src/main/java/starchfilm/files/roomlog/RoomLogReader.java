@@ -94,7 +94,7 @@ public record RoomLogReader(Findings log) {
     LogBody body = LogBody.of(table, log);
     LogColumns columns = body.columns();
     boolean isMonthFirst = new LogDateOrder(log).isMonthFirst(body.rows(), columns);
-    LogClock clock = new LogClock(columns, isMonthFirst, start, log);
+    LogClock clock = LogClock.of(body.rows(), columns, isMonthFirst, start, log);
     List<LogReading> readings = new ArrayList<>();
     List<UnreadableFileException> broken = new ArrayList<>();
     for (LogRow row : body.rows()) {
@@ -173,7 +173,7 @@ public record RoomLogReader(Findings log) {
           columns.count() + " cells as in the first row",
           "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
     }
-    Optional<Instant> time = clock.moment(moment.get());
+    Optional<LogClock.LogMoment> time = clock.moment(moment.get());
     if (time.isEmpty()) {
       throw new UnreadableFileException(
           here,
@@ -192,7 +192,8 @@ public record RoomLogReader(Findings log) {
     return Optional.of(
         new LogReading(
             line,
-            time.get(),
+            time.get().time(),
+            time.get().isByTheWall(),
             fahrenheit ? (degrees - 32) / 1.8 : degrees,
             inRange(here, humidity, HUMIDITY),
             fahrenheit || !LogReading.unit(air).isEmpty()));
@@ -244,6 +245,7 @@ public record RoomLogReader(Findings log) {
           "the log begins %s after the pour; its first reading is used for the time before"
               .formatted(Words.span(late)));
     }
+    tellChangeOfClocks(readings, start);
     LoggedRoom logged =
         new LoggedRoom(
             readings.stream()
@@ -258,6 +260,29 @@ public record RoomLogReader(Findings log) {
               .formatted(logged.readings().size()));
     }
     return felt;
+  }
+
+  /**
+   * A logger whose clock stays as it was is an hour off from that night on, which nothing shows.
+   */
+  private void tellChangeOfClocks(List<LogReading> readings, Instant start) {
+    for (int i = 1; i < readings.size(); i++) {
+      LogReading before = readings.get(i - 1);
+      LogReading after = readings.get(i);
+      boolean isUsed = seconds(start, after.time()) >= -DAY_S;
+      Duration shown = Duration.between(WallClock.at(before.time()), WallClock.at(after.time()));
+      int forward = shown.compareTo(Duration.between(before.time(), after.time()));
+      if (isUsed && before.isByTheWall() && after.isByTheWall() && forward != 0) {
+        log.notice(
+            Place.of(after.line()),
+            """
+            the clocks were put %s during this log; its times are read as the clock on the wall \
+            showed them; if the logger's clock was not changed, they are an hour off from then on\
+            """
+                .formatted(forward > 0 ? "forward" : "back"));
+        return;
+      }
+    }
   }
 
   private static RoomReading atPourTime(LogReading reading, Instant start) {

@@ -65,14 +65,19 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet {
         .orElse("Nothing to do now.");
   }
 
-  /** The questions on what is odd, such as a pour in the future. */
+  /** What is to be said of pours that are noted for later than now: a question, if it is odd. */
   public List<String> questions() {
     return today.ahead().stream()
         .map(
             trial ->
-                ("%s is noted as poured %s, which is in the future: is that date right, and is this"
-                        + " clock?")
-                    .formatted(trial.name(), PourCalendar.of(trial).pour()))
+                "%s is noted as poured %s, %s"
+                    .formatted(
+                        trial.name(),
+                        PourCalendar.of(trial).pour(),
+                        trial.isPouredAfter(today.now())
+                            ? "which is in the future: is that date right, and is the clock of this"
+                                + " computer right?"
+                            : "and is listed here from then on."))
         .toList();
   }
 
