@@ -4,6 +4,7 @@ import static starchfilm.files.amount.Dimension.SHARE;
 import static starchfilm.material.recipe.GlycerolStock.UNKNOWN_PURITY;
 
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.amount.Dimension;
@@ -52,9 +53,9 @@ final class WrittenSupplies {
                               .map(starch -> atHand(in, starch))
                               .toList())
                   .orElse(List.of());
-          if (in.has("jar.kept")) {
+          if (in.has("jar.kept") && kept.isEmpty()) {
             // What a mistyped jar holds is no second mistake.
-            kept.orElseThrow();
+            throw new NoSuchElementException("jar.kept");
           }
           return new Supplies(jar, jarKg, starches, acidity);
         });
