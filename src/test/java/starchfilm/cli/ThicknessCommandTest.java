@@ -92,6 +92,15 @@ class ThicknessCommandTest {
         .contains("in 9 of 10 likely cases: no pour", "Poured 0.10 mm deep it is dry through in 2");
   }
 
+  /** The deepest pour that is computed is none that somebody would make. */
+  @Test
+  void namesNoTimeWhereAnyPourIsInTime() {
+    assertThat(terminal.run("thickness", BLEND, "--by", "90d", "--room", "25C,20%")).isZero();
+    assertThat(terminal.out())
+        .contains("in 9 of 10 likely cases: any pour up to 25 mm")
+        .doesNotContain("Poured ", "the film ", "Choose a later date");
+  }
+
   @Test
   void airBesideARoomIsRefusedAndASpeedBesideItIsUsed() {
     assertThat(terminal.run("thickness", BLEND, "--by", "5d", "--room", "19C,55%", "--air", "30C"))

@@ -100,7 +100,9 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
       lines.add(line(answer.pours().get(i)));
     }
     lines.add("");
-    if (isAnyFound()) {
+    if (!isAnyFound()) {
+      lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
+    } else if (answer.surest().reach() == DateReach.FOUND) {
       lines.add(
           "Poured %s deep it is dry through in %s; the film %s."
               .formatted(
@@ -111,8 +113,6 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
           .filter(EnumSet.of(FilmCaution.THIN_FILM, FilmCaution.THICK_FILM)::contains)
           .map(PlainWords::word)
           .forEach(lines::add);
-    } else {
-      lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }
     lines.addAll(limits());
     return lines;
