@@ -9,7 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
@@ -183,7 +187,8 @@ class TrialPageTest {
         "rated|rating|6|rating: &quot;6&quot; given, allowed 1 to 5",
         "fault|what|exploded|did you mean|",
         "poured|at|2026-02-30T10:00|time of the pour",
-        "moved|at|2026-12-25T10:00|time: &quot;2026-12-25T10:00&quot; given, allowed a time up to now"
+        "moved|at|2026-12-25T10:00|time: &quot;2026-12-25T10:00&quot; given, allowed a time up to"
+            + " now"
       })
   void keepsWhatWasTypedAndSaysWhatIsWrong(String kind, String field, String typed, String sentence)
       throws IOException {
@@ -225,6 +230,32 @@ class TrialPageTest {
     assertThat(Jsoup.parse(page).select("#pot-0, #pot-1").eachAttr("value"))
         .containsExactly("a lot", "5.5");
     assertThat(Jsoup.parse(page).select("#note-why").hasAttr("autofocus")).isTrue();
+  }
+
+  /** The reason has the focus unless an input has it, and never both. */
+  @Test
+  void whatTakesTheFocusOfARefusedNoteIsAnInputOfItsForms() throws IOException {
+    String forms = Files.readString(Path.of("templates", "web", "notes.html"));
+    Set<String> inputs = new TreeSet<>(Set.of("at", "plate"));
+    Pattern.compile(":: amount\\('[a-z-]+', '([a-z_]+)'")
+        .matcher(forms)
+        .results()
+        .forEach(input -> inputs.add(input.group(1)));
+    Matcher listed = Pattern.compile("listSplit\\('([a-z_,]+)'").matcher(forms);
+
+    assertThat(listed.find()).isTrue();
+    assertThat(listed.group(1).split(",")).containsExactlyInAnyOrderElementsOf(inputs);
+  }
+
+  /** A plate that waits and is wanted by no date has nothing to be told in words. */
+  @Test
+  void aPlateThatWaitsHasNoEmptySentence() throws IOException {
+    Files.writeString(file, Files.readString(file).replace("2026-04-19T10:00", "2026-04-20T11:00"));
+    for (String address : List.of("/trial/forecast?file=" + DryingTrial.FILE, "/plates/all")) {
+      Document page = Jsoup.parse(site.getMade(address).body());
+      assertThat(page.text()).as(address).contains("of its water is left");
+      assertThat(page.select("p.sentence")).as(address).isEmpty();
+    }
   }
 
   @Test
