@@ -140,7 +140,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%\
           """
               .formatted(
-                  quoted(strange), understood.isEmpty() ? "" : " beside " + quoted(understood)));
+                  quoted(strange),
+                  understood.isEmpty() ? "" : "; understood so far: " + quoted(understood)));
     }
     return new CookedText(
         Map.copyOf(fields),

@@ -209,16 +209,20 @@ class HostileFilesTest {
     assertThat(terminal.run("check", ".")).isEqualTo(2);
     assertThat(terminal.err())
         .contains(
-            "p.json: something that is neither file nor folder given, allowed a file; name another",
+            "p.json: something that is neither file nor folder given, allowed a file; name a file,"
+                + " or rename or move what is called so",
             "link.json: a folder given, allowed a file",
             "b.jar.json: a folder given, allowed a file",
             "workshop.json: a folder given, allowed a file");
     assertThat(terminal.out())
         .contains(
-            "x.json: a folder named as a trial file; it is searched for trials as any folder",
+            "x.json: a folder named as a trial file; it is searched for trials like any other"
+                + " folder",
             "2 trials sound, 4 files with 4 faults.");
     assertThat(terminal.run("compare", ".")).isEqualTo(2);
     assertThat(terminal.run("today", ".")).isEqualTo(2);
+    assertThat(Outcome.of(folder, "note", "p.json", "--rating", "2").err())
+        .endsWith("p.json: it is neither a file nor a folder; name one trial file\n");
   }
 
   @Test

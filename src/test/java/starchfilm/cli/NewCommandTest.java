@@ -109,8 +109,8 @@ class NewCommandTest {
             + " thing",
         "3/4/2026 | this could be 3 Apr or 4 Mar; write the month as a word",
         "1/2 ?? | \"1/2 ??\" not understood",
-        "2500 m | \"2500 m\" not understood beside \"20 g potato\"",
-        "rim 3mm | \"rim 3mm\" not understood beside",
+        "2500 m | \"2500 m\" not understood; understood so far: \"20 g potato\"",
+        "rim 3mm | \"rim 3mm\" not understood; understood so far:",
         "800 hPa | \"800 hPa\" not understood",
         "5 rice | \"5\" given, allowed a mass or a volume",
         "poured 3/4/2026 18:30 | this could be 3 Apr or 4 Mar; write the month as a word"
@@ -271,7 +271,8 @@ class NewCommandTest {
     terminal.run("new", "20 g potato; 400 g water; hello there");
 
     assertThat(terminal.err())
-        .contains("\"hello there\" not understood beside \"20 g potato\", \"400 g water\"");
+        .contains(
+            "\"hello there\" not understood; understood so far: \"20 g potato\", \"400 g water\";");
   }
 
   @Test

@@ -205,7 +205,7 @@ class NoteCommandTest {
         .endsWith("b.json: there is no such file; check its name and folder\n");
     Terminal other = new Terminal(folder);
     assertThat(other.run("note", ".", "--rating", "2")).isEqualTo(2);
-    assertThat(other.err()).endsWith("it is no file; name one trial file\n");
+    assertThat(other.err()).endsWith("it is a folder; name one trial file\n");
   }
 
   @Test

@@ -141,7 +141,10 @@ class TextPageTest {
 
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
-        .contains("&lt;b&gt;hello&lt;/b&gt;", "not understood beside", "20 g potato; &lt;b&gt;");
+        .contains(
+            "&lt;b&gt;hello&lt;/b&gt;",
+            "not understood; understood so far: ",
+            "20 g potato; &lt;b&gt;");
   }
 
   @Test

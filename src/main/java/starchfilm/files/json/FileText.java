@@ -38,7 +38,7 @@ public final class FileText {
       throw new UnreadableFileException(
           Files.isDirectory(file) ? "a folder" : "something that is neither file nor folder",
           "a file",
-          "name another, or take it out of its folder");
+          "name a file, or rename or move what is called so");
     }
     try {
       if (Files.size(file) > limitBytes) {

@@ -212,7 +212,8 @@ public final class NotebookReader {
       for (Path one : inside.toList()) {
         if (Files.isDirectory(one, LinkOption.NOFOLLOW_LINKS)) {
           if (isNamedAsTrial(one)) {
-            String what = "a folder named as a trial file; it is searched for trials as any folder";
+            String what =
+                "a folder named as a trial file; it is searched for trials like any other folder";
             notices.add(Notice.of(one, what));
           }
           if (depth > 1 && !isHidden(one)) {

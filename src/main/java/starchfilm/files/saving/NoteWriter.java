@@ -73,7 +73,9 @@ public final class NoteWriter {
       throw NotWrittenException.because(file, "there is no such file", "check its name and folder");
     }
     if (!Files.isRegularFile(file)) {
-      throw NotWrittenException.because(file, "it is no file", "name one trial file");
+      String what =
+          Files.isDirectory(file) ? "it is a folder" : "it is neither a file nor a folder";
+      throw NotWrittenException.because(file, what, "name one trial file");
     }
     for (Note one : note.notes()) {
       if (one instanceof Note.Added line && line.kind() == NoteKind.PHOTO) {
