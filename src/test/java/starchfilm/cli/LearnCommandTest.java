@@ -2,6 +2,8 @@ package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,6 +31,29 @@ class LearnCommandTest {
 
   private Path workshop() {
     return folder.resolve("workshop.json");
+  }
+
+  /** The readme learns from the example: its kept lessons are those that the program learns now. */
+  @Test
+  void theExampleHoldsWhatIsLearntFromIt() throws IOException {
+    copyDemo();
+    assertThat(Outcome.of(folder, "learn", ".").exit()).isZero();
+
+    ObjectMapper json = new ObjectMapper();
+    JsonNode learnt = json.readTree(workshop().toFile());
+    JsonNode kept = json.readTree(DEMO.resolve("workshop.json").toFile());
+
+    assertThat(learnt.equals(LearnCommandTest::difference, kept)).isTrue();
+  }
+
+  /** Machines differ in the last digits of a logarithm. */
+  private static int difference(JsonNode one, JsonNode other) {
+    boolean near =
+        one.isNumber()
+            && other.isNumber()
+            && Math.abs(one.doubleValue() - other.doubleValue())
+                <= 1e-6 * Math.max(1, Math.abs(other.doubleValue()));
+    return near || one.equals(other) ? 0 : 1;
   }
 
   @Test
