@@ -4,18 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
@@ -130,44 +123,6 @@ class TrialPageTest {
         .contains("\"poured_at\": \"2026-04-19T10:00\"", "\"tare_g\": 601");
   }
 
-  @Test
-  void asksBeforeAPlateThatGainedIsNoted() throws IOException {
-    site.post(
-        "/trial/note",
-        "file",
-        DryingTrial.FILE,
-        "kind",
-        "weighed",
-        "mass",
-        "660",
-        "at",
-        "2026-04-20T11:58");
-    String before = Files.readString(file);
-
-    HttpResponse<String> asked =
-        site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690");
-    assertThat(asked.statusCode()).isEqualTo(422);
-    assertThat(asked.body())
-        .contains(
-            "This would be a film 30 g heavier than 2 minutes before, so it is not noted yet.")
-        .contains("Save anyway", "It is another plate", "Change");
-    assertThat(Files.readString(file)).isEqualTo(before);
-
-    HttpResponse<String> other =
-        site.post(
-            "/plates/weigh",
-            "file",
-            DryingTrial.FILE,
-            "kind",
-            "weighed",
-            "mass",
-            "690",
-            "same",
-            "no");
-    assertThat(said(other)).contains("Noted: weighed 690 g, Mon 20 Apr, 12:00, another plate.");
-    assertThat(site.get("/plates/all").body()).contains("Last weighed Mon 20 Apr, morning: 62 g");
-  }
-
   private String said(HttpResponse<String> answer) {
     return site.get(answer.headers().firstValue("Location").orElseThrow().replaceFirst("#.*", ""))
         .body();
@@ -175,76 +130,6 @@ class TrialPageTest {
 
   private HttpResponse<String> undo(HttpResponse<String> noted) {
     return site.post("/trial/undo", "said", PageClient.hidden(said(noted), "said"));
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "weighed|mass|heavy|weight: &quot;heavy&quot; given",
-        "weighed|mass|9000|The weight: a film of",
-        "thickness|um||fill in this field",
-        "rated|rating|6|rating: &quot;6&quot; given, allowed 1 to 5",
-        "fault|what|exploded|did you mean|",
-        "poured|at|2026-02-30T10:00|time of the pour",
-        "moved|at|2026-12-25T10:00|time: &quot;2026-12-25T10:00&quot; given, allowed a time up to"
-            + " now"
-      })
-  void keepsWhatWasTypedAndSaysWhatIsWrong(String kind, String field, String typed, String sentence)
-      throws IOException {
-    String before = Files.readString(file);
-
-    HttpResponse<String> answer =
-        site.post(
-            "/trial/note",
-            "file",
-            DryingTrial.FILE,
-            "kind",
-            kind,
-            field,
-            typed == null ? "" : typed);
-
-    assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body()).contains("class=\"refusal\"");
-    if (!kind.equals("fault")) {
-      assertThat(answer.body()).contains(sentence);
-    }
-    assertThat(Files.readString(file)).isEqualTo(before);
-  }
-
-  @Test
-  void keepsWhatWasTypedOfThePot() {
-    String page =
-        site.post(
-                "/trial/note",
-                "file",
-                DryingTrial.FILE,
-                "kind",
-                "weighed-out",
-                "pot-0",
-                "a lot",
-                "pot-1",
-                "5.5")
-            .body();
-
-    assertThat(Jsoup.parse(page).select("#pot-0, #pot-1").eachAttr("value"))
-        .containsExactly("a lot", "5.5");
-    assertThat(Jsoup.parse(page).select("#note-why").hasAttr("autofocus")).isTrue();
-  }
-
-  /** The reason has the focus unless an input has it, and never both. */
-  @Test
-  void whatTakesTheFocusOfARefusedNoteIsAnInputOfItsForms() throws IOException {
-    String forms = Files.readString(Path.of("templates", "web", "notes.html"));
-    Set<String> inputs = new TreeSet<>(Set.of("at", "plate"));
-    Pattern.compile(":: amount\\('[a-z-]+', '([a-z_]+)'")
-        .matcher(forms)
-        .results()
-        .forEach(input -> inputs.add(input.group(1)));
-    Matcher listed = Pattern.compile("listSplit\\('([a-z_,]+)'").matcher(forms);
-
-    assertThat(listed.find()).isTrue();
-    assertThat(listed.group(1).split(",")).containsExactlyInAnyOrderElementsOf(inputs);
   }
 
   /** A plate that waits and is wanted by no date has nothing to be told in words. */
@@ -283,17 +168,6 @@ class TrialPageTest {
 
     assertThat(presses).allMatch(press -> press.join().statusCode() == 303);
     assertThat(Files.readString(file).split("690.5", -1)).hasSize(2);
-  }
-
-  @Test
-  void saysWithoutTheFilesWordsThatAPlateWasWeighedThenAlready() {
-    String[] weighing = {
-      "file", DryingTrial.FILE, "kind", "weighed", "mass", "690.5", "at", "2026-04-20T10:00"
-    };
-    site.post("/trial/note", weighing);
-
-    assertThat(site.post("/trial/note", weighing).body())
-        .contains("The time: a second weighing at the same time given");
   }
 
   @Test
@@ -346,33 +220,6 @@ class TrialPageTest {
     assertThat(page.select(beside)).hasSize(1);
     assertThat(page.select(".kitchen")).hasSize(1);
     assertThat(page.select(absent)).isEmpty();
-  }
-
-  @Test
-  void refusesAFileThatIsNoPicture() throws IOException {
-    HttpResponse<String> answer =
-        site.postPhoto(
-            DryingTrial.FILE,
-            "a.png",
-            "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
-
-    assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body()).contains("a.png: ").contains("JPEG, PNG or GIF");
-    try (Stream<Path> files = Files.list(site.folder())) {
-      assertThat(files.map(f -> String.valueOf(f.getFileName())))
-          .noneMatch(name -> name.contains("photo"));
-    }
-  }
-
-  @Test
-  void saysSoWhenAPhotoIsTooLarge() {
-    byte[] large = new byte[33_000_000];
-    Arrays.fill(large, (byte) 7);
-
-    HttpResponse<String> answer = site.postPhoto(DryingTrial.FILE, "a.jpg", large);
-
-    assertThat(answer.statusCode()).isEqualTo(413);
-    assertThat(answer.body()).contains("larger than 32 MB");
   }
 
   @Test
