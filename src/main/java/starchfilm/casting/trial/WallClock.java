@@ -44,4 +44,13 @@ public final class WallClock {
   public static double secondsBetween(LocalDateTime from, LocalDateTime to) {
     return Duration.between(instant(from), instant(to)).toMillis() / 1e3;
   }
+
+  /**
+   * By how much it was put forward between two times it shows.
+   *
+   * @return s; negative where it was put back, 0 where it was left alone
+   */
+  public static double putForwardS(LocalDateTime from, LocalDateTime to) {
+    return Duration.between(from, to).toMillis() / 1e3 - secondsBetween(from, to);
+  }
 }

@@ -6,12 +6,11 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.WallClock;
 
 /**
@@ -29,9 +28,6 @@ public record MomentParser(Clock clock) {
   private static final Pattern AGO = SpokenTime.TYPED.get("ago");
   private static final Pattern IS_SPAN = SpokenTime.TYPED.get("span");
   private static final int LONGEST = 80;
-
-  /** How far two devices' clocks may differ. */
-  private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
 
   /**
    * Reads a moment that means the same whenever it is read, as a file needs it.
@@ -184,7 +180,7 @@ public record MomentParser(Clock clock) {
             : pouredAt
                 .map(pour -> WallClock.after(pour, ((Moment.SincePour) moment).s()))
                 .orElse(LocalDateTime.MIN);
-    if (at.isAfter(now().plus(CLOCKS_DIFFER))) {
+    if (WallClock.secondsBetween(now(), at) > Trial.CLOCKS_APART_S) {
       throw new MistypedException(
           typed,
           "a time up to now, " + now().withSecond(0).withNano(0),
@@ -205,15 +201,12 @@ public record MomentParser(Clock clock) {
       return sincePour(Math.round(since.s()));
     }
     LocalDateTime time = ((Moment.ByTheClock) moment).time().withNano(0);
-    ZoneId zone = clock.getZone();
-    if (pouredAt.isPresent()) {
-      ZonedDateTime pour = pouredAt.get().atZone(zone);
-      ZonedDateTime then = time.atZone(zone);
-      if (!pour.getOffset().equals(then.getOffset()) && !then.isBefore(pour)) {
-        return sincePour(Duration.between(pour, then).toSeconds());
-      }
-    }
-    return time.toString();
+    return pouredAt
+        .filter(pour -> WallClock.putForwardS(pour, time) != 0)
+        .map(pour -> WallClock.secondsBetween(pour, time))
+        .filter(sinceS -> sinceS >= 0)
+        .map(sinceS -> sincePour(Math.round(sinceS)))
+        .orElseGet(time::toString);
   }
 
   private static String sincePour(long seconds) {

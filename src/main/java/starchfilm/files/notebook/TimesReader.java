@@ -1,10 +1,10 @@
 package starchfilm.files.notebook;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.casting.trial.WallClock;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -92,8 +92,7 @@ record TimesReader(Optional<LocalDateTime> pouredAt) {
       return OptionalDouble.empty();
     }
     if (moment instanceof Moment.ByTheClock clock) {
-      double putForwardS =
-          Duration.between(pouredAt.orElseThrow(), clock.time()).toMillis() / 1e3 - s;
+      double putForwardS = WallClock.putForwardS(pouredAt.orElseThrow(), clock.time());
       if (putForwardS != 0) {
         section.notice(
             field,

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.TimeZone;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,7 +93,14 @@ class MomentParserTest {
     "2026-10-25T10:00, 2026-10-24T10:00, +25h",
   })
   void noHourIsLostWhereTheClocksChange(LocalDateTime time, LocalDateTime pour, String text) {
-    assertThat(PARSER.lastingText(new Moment.ByTheClock(time), Optional.of(pour))).isEqualTo(text);
+    TimeZone home = TimeZone.getDefault();
+    TimeZone.setDefault(TimeZone.getTimeZone(PARSER.clock().getZone()));
+    try {
+      assertThat(PARSER.lastingText(new Moment.ByTheClock(time), Optional.of(pour)))
+          .isEqualTo(text);
+    } finally {
+      TimeZone.setDefault(home);
+    }
   }
 
   @Test
