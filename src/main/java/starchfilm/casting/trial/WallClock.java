@@ -42,7 +42,7 @@ public final class WallClock {
    * @return s; negative where the other is earlier
    */
   public static double secondsBetween(LocalDateTime from, LocalDateTime to) {
-    return Duration.between(instant(from), instant(to)).toMillis() / 1e3;
+    return seconds(Duration.between(instant(from), instant(to)));
   }
 
   /**
@@ -51,6 +51,11 @@ public final class WallClock {
    * @return s; negative where it was put back, 0 where it was left alone
    */
   public static double putForwardS(LocalDateTime from, LocalDateTime to) {
-    return Duration.between(from, to).toMillis() / 1e3 - secondsBetween(from, to);
+    return seconds(Duration.between(from, to)) - secondsBetween(from, to);
+  }
+
+  /** Also of spans whose milliseconds no long holds. */
+  private static double seconds(Duration span) {
+    return span.toSeconds() + span.toNanosPart() / 1e9;
   }
 }

@@ -174,13 +174,12 @@ public record MomentParser(Clock clock) {
    *     ahead
    */
   public void refuseFuture(Moment moment, Optional<LocalDateTime> pouredAt, String typed) {
-    LocalDateTime at =
+    Optional<LocalDateTime> at =
         moment instanceof Moment.ByTheClock clockTime
-            ? clockTime.time()
-            : pouredAt
-                .map(pour -> WallClock.after(pour, ((Moment.SincePour) moment).s()))
-                .orElse(LocalDateTime.MIN);
-    if (WallClock.secondsBetween(now(), at) > Trial.CLOCKS_APART_S) {
+            ? Optional.of(clockTime.time())
+            : pouredAt.map(pour -> WallClock.after(pour, ((Moment.SincePour) moment).s()));
+    if (at.filter(time -> WallClock.secondsBetween(now(), time) > Trial.CLOCKS_APART_S)
+        .isPresent()) {
       throw new MistypedException(
           typed,
           "a time up to now, " + now().withSecond(0).withNano(0),
