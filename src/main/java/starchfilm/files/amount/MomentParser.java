@@ -29,6 +29,9 @@ public record MomentParser(Clock clock) {
   private static final Pattern IS_SPAN = SpokenTime.TYPED.get("span");
   private static final int LONGEST = 80;
 
+  /** A span which no calendar runs out over; no film dries that long. */
+  private static final double LONGEST_SPAN_S = Duration.ofDays(36_525).toSeconds();
+
   /**
    * Reads a moment that means the same whenever it is read, as a file needs it.
    *
@@ -65,7 +68,7 @@ public record MomentParser(Clock clock) {
 
   private static Optional<Moment> lasting(String typed, String text) {
     if (typed.startsWith("+")) {
-      return Optional.of(new Moment.SincePour(Dimension.TIME.si(typed.substring(1))));
+      return Optional.of(new Moment.SincePour(seconds(typed.substring(1), text)));
     }
     Matcher iso = ISO.matcher(typed);
     if (iso.matches()) {
@@ -95,7 +98,7 @@ public record MomentParser(Clock clock) {
     }
     Matcher ago = AGO.matcher(typed);
     if (ago.matches()) {
-      double seconds = Dimension.TIME.si(ago.group(1));
+      double seconds = seconds(ago.group(1), text);
       return new Moment.ByTheClock(
           LocalDateTime.ofInstant(
               clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),
@@ -135,12 +138,19 @@ public record MomentParser(Clock clock) {
   public Optional<LocalDateTime> coming(String text) {
     String span = span(text);
     if (IS_SPAN.matcher(span).matches()) {
-      double seconds = Dimension.TIME.si(span);
-      return Optional.of(WallClock.after(now(), seconds));
+      return Optional.of(WallClock.after(now(), seconds(span, text)));
     }
     Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);
     time.ifPresent(at -> existing(at, text));
     return time;
+  }
+
+  private static double seconds(String span, String text) {
+    double seconds = Dimension.TIME.si(span);
+    if (seconds > LONGEST_SPAN_S) {
+      throw new MistypedException(text, "a time of up to 100 years", "check number and unit");
+    }
+    return seconds;
   }
 
   private static String span(String text) {

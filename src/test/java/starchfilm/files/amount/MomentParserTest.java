@@ -1,11 +1,13 @@
 package starchfilm.files.amount;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.TimeZone;
 import org.jspecify.annotations.Nullable;
@@ -110,6 +112,22 @@ class MomentParserTest {
       assertThat(MomentParser.lasting(PARSER.lastingText(moment, Optional.empty())))
           .isEqualTo(moment);
     }
+  }
+
+  @Test
+  void aSpanThatNoCalendarHoldsIsRefused() {
+    for (String typed : List.of("+999999999999999999d", "9e17 d ago", "999999999999999999 h ago")) {
+      assertThatThrownBy(() -> PARSER.parse(typed)).as(typed).isInstanceOf(MistypedException.class);
+    }
+    assertThatThrownBy(() -> PARSER.coming("in 99999999999999999 days"))
+        .isInstanceOf(MistypedException.class)
+        .hasMessageContaining("up to 100 years");
+  }
+
+  @Test
+  void aTimeSinceAPourOfUnknownHourIsNotInTheFuture() {
+    assertThatCode(() -> PARSER.refuseFuture(new Moment.SincePour(21_600), Optional.empty(), "+6h"))
+        .doesNotThrowAnyException();
   }
 
   @Test
