@@ -30,7 +30,7 @@ public record MomentParser(Clock clock) {
   private static final int LONGEST = 80;
 
   /** A span which no calendar runs out over; no film dries that long. */
-  private static final double LONGEST_SPAN_S = Duration.ofDays(36_525).toSeconds();
+  private static final double LONGEST_SPAN_S = Duration.ofDays(365_250).toSeconds();
 
   /**
    * Reads a moment that means the same whenever it is read, as a file needs it.
@@ -148,7 +148,7 @@ public record MomentParser(Clock clock) {
   private static double seconds(String span, String text) {
     double seconds = Dimension.TIME.si(span);
     if (seconds > LONGEST_SPAN_S) {
-      throw new MistypedException(text, "a time of up to 100 years", "check number and unit");
+      throw new MistypedException(text, "a time of up to 1000 years", "check number and unit");
     }
     return seconds;
   }

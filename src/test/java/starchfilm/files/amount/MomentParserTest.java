@@ -121,7 +121,7 @@ class MomentParserTest {
     }
     assertThatThrownBy(() -> PARSER.coming("in 99999999999999999 days"))
         .isInstanceOf(MistypedException.class)
-        .hasMessageContaining("up to 100 years");
+        .hasMessageContaining("up to 1000 years");
   }
 
   @Test
