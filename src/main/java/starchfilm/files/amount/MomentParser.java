@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -70,19 +71,41 @@ public record MomentParser(Clock clock) {
     if (typed.startsWith("+")) {
       return Optional.of(new Moment.SincePour(seconds(typed.substring(1), text)));
     }
-    Matcher iso = ISO.matcher(typed);
-    if (iso.matches()) {
-      LocalDate date = SpokenTime.date(text, iso.group(1), iso.group(2), iso.group(3));
-      return Optional.of(new Moment.ByTheClock(date.atTime(time(iso.group(4), text))));
+    return iso(typed, text).map(iso -> new Moment.ByTheClock(iso.time()));
+  }
+
+  /** Date and time as ISO writes them, with the offset from UTC where one stands behind them. */
+  private record Iso(LocalDateTime time, Optional<ZoneOffset> offset) {
+    /** The time that a clock shows then; its own where no offset is told. */
+    LocalDateTime by(Clock clock) {
+      return offset
+          .map(told -> LocalDateTime.ofInstant(time.toInstant(told), clock.getZone()))
+          .orElse(time);
     }
-    return Optional.empty();
+  }
+
+  private static Optional<Iso> iso(String typed, String text) {
+    Matcher iso = ISO.matcher(typed);
+    if (!iso.matches()) {
+      return Optional.empty();
+    }
+    LocalDate date = SpokenTime.date(text, iso.group(1), iso.group(2), iso.group(3));
+    LocalTime time = time(iso.group(4), text);
+    try {
+      return Optional.of(
+          new Iso(date.atTime(time), Optional.ofNullable(iso.group(5)).map(ZoneOffset::of)));
+    } catch (DateTimeException e) {
+      throw new MistypedException(
+          text, "an offset from UTC, -18:00 to +18:00", "correct it, or leave it out");
+    }
   }
 
   /**
    * Reads a moment that somebody just typed.
    *
    * @param text such as {@code +6h}, {@code yesterday 18:30} or {@code 20 min ago}
-   * @return the moment; a bare time of day is the latest one that is not in the future
+   * @return the moment; a bare time of day is the latest one that is not in the future; with an
+   *     offset from UTC it is what this machine's clock showed then
    * @throws MistypedException where the text is no moment, or the clocks were put forward over it
    */
   public Moment parse(String text) {
@@ -90,11 +113,12 @@ public record MomentParser(Clock clock) {
     if (typed.equals("now")) {
       return new Moment.ByTheClock(now());
     }
-    Optional<Moment> lasting = lasting(text.strip().replace('t', 'T'), text);
-    if (lasting.isPresent()) {
-      return lasting.get() instanceof Moment.ByTheClock at
-          ? existing(at.time(), text)
-          : lasting.get();
+    if (typed.startsWith("+")) {
+      return new Moment.SincePour(seconds(typed.substring(1), text));
+    }
+    Optional<Iso> iso = isoHere(text);
+    if (iso.isPresent()) {
+      return existing(iso.get().by(clock), text);
     }
     Matcher ago = AGO.matcher(typed);
     if (ago.matches()) {
@@ -140,9 +164,14 @@ public record MomentParser(Clock clock) {
     if (IS_SPAN.matcher(span).matches()) {
       return Optional.of(WallClock.after(now(), seconds(span, text)));
     }
-    Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);
+    Optional<LocalDateTime> time =
+        isoHere(text).map(iso -> iso.by(clock)).or(() -> spoken(text, true).map(SpokenTime::time));
     time.ifPresent(at -> existing(at, text));
     return time;
+  }
+
+  private static Optional<Iso> isoHere(String text) {
+    return iso(text.strip().toUpperCase(Locale.ROOT), text);
   }
 
   private static double seconds(String span, String text) {

@@ -48,6 +48,9 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
   /** Times of the day in words, by their hour. */
   private static final List<Wording> PARTS = Wording.of("hour", WHOLE_WORD);
 
+  /** Whoever writes an earlier one has mistyped it. */
+  private static final int EARLIEST_YEAR = 1900;
+
   private static final LocalTime TONIGHT = LocalTime.of(21, 0);
 
   /** Days by their distance from today. */
@@ -65,26 +68,27 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
    * @throws MistypedException where it could be two days, or none of the calendar
    */
   static Optional<SpokenTime> of(String typed, LocalDateTime now, boolean coming) {
-    String plain =
-        Wording.plain(typed)
-            .replaceFirst("(?<=\\d)t(?=\\d)", " ")
-            .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1");
-    return new TimeReader(typed, now, coming, new Rest(plain)).read();
+    return new TimeReader(typed, now, coming, new Rest(Wording.plain(typed))).read();
   }
 
   /**
    * A day of the calendar.
    *
    * @param typed all that was typed
-   * @param year its digits, two of them for this century; null where none is given, then it is 0
+   * @param year its digits, two of them for this century; null where none is given, then it is 0,
+   *     which has a 29 February
    * @param month its digits or its name
    * @throws MistypedException where there is no such day
    */
   static LocalDate date(String typed, @Nullable String year, String month, String day) {
     try {
-      int number = year == null ? 0 : Integer.parseInt(year);
+      int number = year == null ? 0 : Integer.parseInt(year.length() == 2 ? "20" + year : year);
+      if (year != null && number < EARLIEST_YEAR) {
+        throw new MistypedException(
+            typed, "a year from " + EARLIEST_YEAR + " on", "check the year");
+      }
       return LocalDate.of(
-          number > 0 && number < 100 ? 2000 + number : number,
+          number,
           Character.isDigit(month.charAt(0)) ? Integer.parseInt(month) : MonthNames.number(month),
           Integer.parseInt(day));
     } catch (DateTimeException e) {
@@ -170,9 +174,15 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       }
       LocalDate thisYear = told.withYear(now.getYear());
       boolean past = thisYear.atTime(hour).isBefore(now);
-      return coming && past
-          ? told.withYear(now.getYear() + 1)
-          : !coming && !past ? told.withYear(now.getYear() - 1) : thisYear;
+      LocalDate day =
+          coming && past
+              ? told.withYear(now.getYear() + 1)
+              : !coming && !past ? told.withYear(now.getYear() - 1) : thisYear;
+      if (day.getDayOfMonth() != told.getDayOfMonth()) {
+        throw new MistypedException(
+            typed, "a day of the calendar", day.getYear() + " has no 29 February; write the year");
+      }
+      return day;
     }
 
     private LocalDate ofWeek(DayOfWeek day, LocalTime hour, boolean hasHour) {

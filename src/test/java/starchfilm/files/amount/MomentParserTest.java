@@ -51,6 +51,43 @@ class MomentParserTest {
     assertThat(PARSER.parse(text)).isEqualTo(new Moment.ByTheClock(time));
   }
 
+  /** The clock on the wall is two hours ahead of UTC then, and one before 29 March. */
+  @ParameterizedTest
+  @CsvSource({
+    "2026-04-02T18:30Z, 2026-04-02T20:30",
+    "2026-04-02t18:30z, 2026-04-02T20:30",
+    "2026-03-02 18:30:00Z, 2026-03-02T19:30",
+    "2026-04-02T18:30+02:00, 2026-04-02T18:30",
+    "2026-04-02T18:30+02, 2026-04-02T18:30",
+    "2026-04-02T18:30-0500, 2026-04-03T01:30",
+  })
+  void anOffsetFromUtcIsReckonedIn(String text, LocalDateTime time) {
+    assertThat(PARSER.parse(text)).isEqualTo(new Moment.ByTheClock(time));
+    assertThat(PARSER.coming(text)).hasValue(time);
+  }
+
+  @Test
+  void aFileKeepsTheTimeOfTheWallWhateverStandsBehindIt() {
+    assertThat(MomentParser.lasting("2026-04-02T18:30-05:00"))
+        .isEqualTo(new Moment.ByTheClock(LocalDateTime.of(2026, 4, 2, 18, 30)));
+  }
+
+  /** Neither becomes another day in silence: year 1 became 2001, 29 February the 28th. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0001-01-01 00:00 | allowed a year from 1900 on; check the year",
+        "1.4.0026 18:00 | allowed a year from 1900 on; check the year",
+        "29.2. 18:00 | 2026 has no 29 February; write the year",
+        "29 Feb 18:00 | 2026 has no 29 February; write the year",
+        "2026-04-02T18:30+19:00 | allowed an offset from UTC, -18:00 to +18:00; correct it, or"
+            + " leave it out",
+      })
+  void noOtherDayIsTaken(String text, String why) {
+    assertThatThrownBy(() -> PARSER.parse(text)).hasMessageEndingWith(why);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "2 April 2026, 2026-04-02T12:00",
@@ -162,7 +199,7 @@ class MomentParserTest {
   void whatAFileKeepsMayNotDependOnToday() {
     assertThatThrownBy(() -> MomentParser.lasting("yesterday 18:30"))
         .hasMessage(
-            "\"yesterday 18:30\" given, allowed a time such as +6h or 2026-04-02T18:30; write it like"
-                + " one of these");
+            "\"yesterday 18:30\" given, allowed a time such as +6h or 2026-04-02T18:30; write it"
+                + " like one of these");
   }
 }
