@@ -118,7 +118,10 @@ final class WrittenAir {
     while (matcher.lookingAt()) {
       TypedAmount part =
           TypedAmount.read(matcher.group(1), allowed, List.of(TEMPERATURE, SHARE, SPEED));
-      parts.put(part.unit().dimension(), within(typed, part, limits));
+      if (parts.put(part.unit().dimension(), within(typed, part, limits)) != null) {
+        throw new MistypedException(
+            typed, allowed, matcher.group(1) + " is the second figure of its kind; leave one out");
+      }
       end = matcher.end();
       matcher.region(end, typed.length());
     }

@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -119,6 +120,16 @@ class WrittenPlaceTest {
     // JCGM 100:2008, 4.3.7: a rectangle's half width over the square root of 3.
     assertThat(rough.uncertainty().speedRelativeSd())
         .isCloseTo(0.5 / Math.sqrt(3) / 1.5, within(1e-9));
+  }
+
+  @Test
+  void aSecondFigureOfOneKindIsRefused() {
+    EntryReader in = new EntryReader(Written.options(Map.of("--room", "20C,50%,30C")));
+
+    WrittenPlace.read(in, Optional.empty(), folder, NOON);
+
+    assertThatThrownBy(() -> in.finished(() -> "the last one"))
+        .hasMessageContaining("30C is the second figure of its kind; leave one out");
   }
 
   private Room room(String typed) {

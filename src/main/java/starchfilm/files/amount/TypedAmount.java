@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
@@ -36,6 +37,7 @@ public record TypedAmount(
     BigDecimal step,
     boolean between) {
   private static final BigDecimal TWO = BigDecimal.valueOf(2);
+  private static final Pattern GIVE_OR_TAKE = Pattern.compile("\u00b1|\\+/?-");
 
   /** An amount within a text, for who looks for one: fractions, ranges, spoons and all. */
   public static final String WITHIN =
@@ -128,14 +130,14 @@ public record TypedAmount(
    * The amount where a range is of no use.
    *
    * @return in SI
-   * @throws MistypedException where two ends were typed
+   * @throws MistypedException where two ends were typed, or how far off it may be
    */
   public double one() {
     return single().si();
   }
 
   private TypedAmount single() {
-    if (between) {
+    if (between || GIVE_OR_TAKE.matcher(text).find()) {
       throw new MistypedException(
           text, unit.dimension().allowed(), "a range is of no use here; write one number");
     }

@@ -102,6 +102,16 @@ class TypedAmountTest {
     assertThat(amount.mostSi() * 1000).isCloseTo(high, within(1e-9));
   }
 
+  /** A range between two ends was refused there, this one was taken for its middle. */
+  @Test
+  void aDoubtIsNotDroppedWhereARangeIsOfNoUse() {
+    for (String typed : new String[] {"40-50 g", "19 \u00B1 3 g", "19+-3 g", "19 g +/- 10 %"}) {
+      assertThatThrownBy(() -> TypedAmount.of(Dimension.MASS, typed).one())
+          .as(typed)
+          .hasMessageEndingWith("a range is of no use here; write one number");
+    }
+  }
+
   @Test
   void aSpoonHoldsBothKindsOfItselfAndMoreWhereItIsHeaped() {
     TypedAmount spoon = TypedAmount.of(Dimension.VOLUME, "1 tbsp");
