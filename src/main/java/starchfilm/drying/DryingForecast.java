@@ -17,6 +17,8 @@ import starchfilm.numerics.evidence.Extrapolation;
  * @param startMoisture moisture of the fresh paste (kg water per kg dry solids)
  * @param equilibriumMoisture moisture it will keep, in the middle case: with the air of the day
  *     before it is dry and as it lies then (kg/kg)
+ * @param restingActivity water activity it comes to rest at, in the middle case, with that air and
+ *     on its bench (ratio)
  * @param verdict whether it dries at all
  * @param spreadDrivers what the range comes from, largest first
  * @param extrapolations rules used outside their range
@@ -27,6 +29,7 @@ public record DryingForecast(
     List<CurvePoint> curve,
     double startMoisture,
     double equilibriumMoisture,
+    double restingActivity,
     DryingVerdict verdict,
     List<SpreadDriver> spreadDrivers,
     List<Extrapolation> extrapolations,

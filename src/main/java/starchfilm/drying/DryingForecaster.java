@@ -126,6 +126,7 @@ public final class DryingForecaster {
             solveOne(prepared, Spot.THICK_SPOT, model.mean(), curveTimesS)),
         middle.startMoisture,
         middle.restingMoisture,
+        middle.restingActivity,
         DryingVerdict.ofBest(edge, nominal, thick),
         SpreadDrivers.of(model, likely.slopes()),
         extrapolations(prepared, middle),

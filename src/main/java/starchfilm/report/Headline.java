@@ -20,6 +20,9 @@ public final class Headline {
   /** Above this no moisture is stated (ratio), see {@code film.Withheld}. */
   private static final double MEASURED_UP_TO = 0.9;
 
+  /** A bench that makes the air at the film so much damper is what keeps it wet (ratio). */
+  private static final double DAMPER_BY_THE_BENCH = 0.05;
+
   /** What fails in one case of ten is not stated in the head. */
   private static final double OFTEN = 0.9;
 
@@ -38,9 +41,12 @@ public final class Headline {
   public static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
     if (verdict == DryingVerdict.TOO_DAMP) {
-      return ("This room is too damp to dry the film: it would settle at %s. Drier or warmer air is"
-              + " needed.")
-          .formatted(moisture(trial));
+      return isOnColdBench(trial)
+          ? "On this bench, colder than the air, the room is too damp to dry the film: it would"
+                + " settle"
+              + " at %s. A warmer bench or drier air is needed.".formatted(moisture(trial))
+          : "This room is too damp to dry the film: it would settle at %s. Drier or warmer air is needed."
+              .formatted(moisture(trial));
     }
     if (verdict == DryingVerdict.NEVER_PEELABLE) {
       return ("Never peelable in this room: the film settles at %s, too soft and moist to peel."
@@ -142,7 +148,13 @@ public final class Headline {
 
   /** Nobody has measured what film holds in such air, and a rule would say anything. */
   static boolean restsBeyondMeasure(TrialForecast trial) {
-    return RoomWords.dampness(trial.casting().room()) > MEASURED_UP_TO;
+    return trial.drying().restingActivity() > MEASURED_UP_TO;
+  }
+
+  private static boolean isOnColdBench(TrialForecast trial) {
+    double air = RoomWords.dampness(trial.casting().room());
+    return trial.casting().benchTemperatureK().isPresent()
+        && trial.drying().restingActivity() > air + DAMPER_BY_THE_BENCH;
   }
 
   private static String moisture(TrialForecast trial) {

@@ -17,6 +17,7 @@ import starchfilm.change.ChangeStep;
 import starchfilm.change.Remedies;
 import starchfilm.change.Rerun;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.film.Feel;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
@@ -48,15 +49,15 @@ final class RiskTable {
   /**
    * The risks of a trial.
    *
-   * @return cracks, curling, then mould
+   * @return cracks, curling, then mould; mould alone where it never dries, and so never shrinks
    */
   public static List<RiskLine> of(TrialAnalysis analysis) {
     TrialForecast trial = analysis.forecast();
     PourCalendar calendar = PourCalendar.of(trial.trial());
-    return List.of(
-        crack(trial, analysis.remedies().crack()),
-        curl(trial.risks().curl(), trial.casting().plate().material(), calendar),
-        mould(trial, analysis.remedies().mould(), calendar));
+    RiskLine mould = mould(trial, analysis.remedies().mould(), calendar);
+    return trial.drying().verdict() == DryingVerdict.TOO_DAMP
+        ? List.of(mould)
+        : List.of(crack(trial, analysis.remedies().crack()), curl(trial, calendar), mould);
   }
 
   private static RiskLine crack(TrialForecast trial, Optional<Rerun> best) {
@@ -105,7 +106,9 @@ final class RiskTable {
         .orElse("");
   }
 
-  private static RiskLine curl(CurlRisk risk, PlateMaterial material, PourCalendar calendar) {
+  private static RiskLine curl(TrialForecast trial, PourCalendar calendar) {
+    CurlRisk risk = trial.risks().curl();
+    PlateMaterial material = trial.casting().plate().material();
     String plate = material == PlateMaterial.OTHER ? "plate" : material.tradeName();
     String shrinks =
         risk.shrinking() < SHOWS
@@ -126,6 +129,7 @@ final class RiskTable {
                 .formatted(plate, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
             : "It should stay on the %s and dry flat.".formatted(plate)
                 + (risk.shrinking() < SHOWS
+                        || trial.drying().verdict() == DryingVerdict.NEVER_PEELABLE
                     ? ""
                     : " Peeled as soon as it is firm, it still "
                         + shrinks

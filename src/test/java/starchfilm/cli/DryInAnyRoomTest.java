@@ -60,4 +60,25 @@ class DryInAnyRoomTest {
             "Peelable after")
         .doesNotContain("keeps its size and curls");
   }
+
+  /** Water condenses on what is colder than the dew point, however dry the room. */
+  @Test
+  void aBenchBelowTheDewPointIsBlamedAndNoMoistureIsInvented() {
+    Terminal terminal = new Terminal(folder);
+
+    terminal.run(
+        "dry",
+        FORMULATIONS.resolve("starter-first-film.json").toString(),
+        "--room",
+        "20C,50%",
+        "--bench",
+        "5C");
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains(
+            "On this bench, colder than the air, the room is too damp to dry the film: it would"
+                + " settle at more water than anybody has measured in film (none is stated above 90"
+                + " % RH). A warmer bench or drier air is needed.")
+        .doesNotContain("This room is too damp", "curls", "the thick spot will be");
+  }
 }

@@ -272,6 +272,7 @@ final class SampleTrial {
         curve(),
         14.5,
         0.16,
+        0.5,
         verdict,
         List.of(
             new SpreadDriver(UncertainParameter.AIR_SIDE, 0.61),
