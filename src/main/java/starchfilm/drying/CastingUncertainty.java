@@ -4,6 +4,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.numerics.evidence.Estimate;
 
 /** What one paste, pour and room add to the uncertainty of the factors. */
 final class CastingUncertainty {
@@ -33,24 +34,16 @@ final class CastingUncertainty {
             .widened(UncertainParameter.HUMIDITY, room.humiditySd())
             .widened(UncertainParameter.AIR_SIDE, SPEED_TO_TRANSFER * room.speedRelativeSd())
             .widened(UncertainParameter.UNEVENNESS, drying.pour().unevennessSdOfLog())
-            .widened(UncertainParameter.THICKNESS, sdOfLog(thickness))
-            .widened(UncertainParameter.SOLIDS, sdOfLog(drying.paste().solidsRelativeSd()))
+            .widened(UncertainParameter.THICKNESS, Estimate.sdOfLog(thickness))
+            .widened(UncertainParameter.SOLIDS, Estimate.sdOfLog(drying.paste().solidsRelativeSd()))
             .widened(
                 UncertainParameter.ISOTHERM,
                 UncertainParameter.ISOTHERM.spread()
                     * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
     return drying.paste().plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
         ? model.widened(
-            UncertainParameter.PLASTICISER, sdOfLog(drying.paste().plasticiserRelativeSd()))
+            UncertainParameter.PLASTICISER,
+            Estimate.sdOfLog(drying.paste().plasticiserRelativeSd()))
         : model;
-  }
-
-  /**
-   * The spread of the logarithm of a positive figure that is known to a relative standard deviation
-   * r, {@code sqrt[ln(1 + r^2)]}. What was noted is taken as the middle, so that the mean of a
-   * figure known to 50 % lies 12 % above it. Source: any text on the log-normal distribution.
-   */
-  private static double sdOfLog(double relativeSd) {
-    return Math.sqrt(Math.log1p(relativeSd * relativeSd));
   }
 }

@@ -9,6 +9,7 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
 
@@ -106,7 +107,7 @@ public record FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
   private record Films(FilmState below, FilmState middle, FilmState above) {
     static Films of(Casting casting) {
       FilmState middle = atRest(casting, casting.composition());
-      double sd = casting.paste().plasticiserRelativeSd();
+      double sd = Estimate.sdOfLog(casting.paste().plasticiserRelativeSd());
       if (sd == 0 || casting.composition().glycerol() == 0) {
         return new Films(middle, middle, middle);
       }

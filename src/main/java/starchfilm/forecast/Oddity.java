@@ -43,6 +43,9 @@ public sealed interface Oddity {
   /** The plasticiser changes the film where it is known no better than this (ratio). */
   double COARSE = 0.3;
 
+  /** A doubt about the plasticiser that no hand feels (kg glycerol per kg dry starch). */
+  double UNFELT = 0.01;
+
   /**
    * The paste does not level by itself.
    *
@@ -132,9 +135,9 @@ public sealed interface Oddity {
     if (glycerol > NOT_SET_ABOVE && composition.dryStarch() > 0) {
       odd.add(new DoesNotSet(glycerol));
     }
-    if (glycerolWeighed && recipe.glycerol().massKg().value() > 0) {
+    if (glycerolWeighed && casting.paste().plasticiserRelativeSd() > 0) {
       CoarseBalance balance = new CoarseBalance(recipe.glycerol().massKg(), glycerol);
-      if (balance.halfWidth() > COARSE) {
+      if (balance.halfWidth() > COARSE && balance.halfWidth() * glycerol > UNFELT) {
         odd.add(balance);
       }
     }

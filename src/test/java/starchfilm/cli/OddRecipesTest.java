@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,12 +38,12 @@ class OddRecipesTest {
         "potato 20g|--glycerol|40g|--water|360g|--wet|3mm; g glycerol per 100 g starch does not set"
             + " to a film: it stays a sticky gel. Take 20 to 40 g",
         "potato 20g|--glycerol|5.0g|--water|400g|--wet|0.11mm; 0.11 mm wet cannot be spread evenly",
-        "potato 20g|--glycerol|5.0g|--water|400g|--wet|3mm|--room|68C,50%; Air of 68 °C at 50 % RH is"
-            + " hotter and damper than any room: is it 68 °F, which is 20 °C?",
-        "potato 3.0g|--glycerol|1g|--water|60g|--wet|1mm|--plate|100x100mm glass; 1.0 g of glycerol is"
-            + " known to ± 0.50 g only: anything from 18 to 55 g per 100 g starch",
-        "potato 20g|--glycerol|5.0g|--water|400g|--wet|8mm|--plate|300x300mm glass; Too little paste:"
-            + " 1 plate takes 7"
+        "potato 20g|--glycerol|5.0g|--water|400g|--wet|3mm|--room|68C,50%; Air of 68 °C at 50 % RH"
+            + " is hotter and damper than any room: is it 68 °F, which is 20 °C?",
+        "potato 3.0g|--glycerol|1g|--water|60g|--wet|1mm|--plate|100x100mm glass; 1.0 g of glycerol"
+            + " is known to ± 0.50 g only: anything from 18 to 55 g per 100 g starch",
+        "potato 20g|--glycerol|5.0g|--water|400g|--wet|8mm|--plate|300x300mm glass; Too little"
+            + " paste: 1 plate takes 7"
       })
   void isSaidFirst(String typed, String sentence) {
     Outcome dry = run(TYPED + typed);
@@ -115,6 +116,25 @@ class OddRecipesTest {
                 + "|--plates|1x100x100mm glass|--room|20C,50%");
 
     assertThat(oneLine(plan.out())).contains("1.0 g of glycerol is known to ± 0.50 g only");
+  }
+
+  /** It was to be cooked 2147483647 times, and below that the command broke off. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1e-320", "1e-12", "1e-6", "0.001", "0"})
+  void nextToNoGlycerolIsNotCookedAMillionTimes(String grams) throws IOException {
+    Files.writeString(
+        folder.resolve("trace.json"),
+        """
+        {"scale_g": 1, "recipe": {"starch": [{"kind": "potato", "mass_g": 20}],
+         "glycerol": {"mass_g": %s}, "water": {"mass_g": 360}}, "pour": {"wet_thickness_mm": 3}}
+        """
+            .formatted(grams));
+
+    Outcome check = run("check|trace.json");
+
+    assertThat(check.exit()).as(check.err()).isZero();
+    assertThat(oneLine(check.out() + check.err())).doesNotContain("times as much");
+    assertThat(run("dry|trace.json").exit()).isZero();
   }
 
   @Test

@@ -21,6 +21,9 @@ import starchfilm.numerics.figures.Figures;
  * which this treats as two independent figures; the sum is then a little too sure of itself.
  */
 final class MassBalance {
+  /** Less than this no balance shows, and it changes no film; its doubt is not carried on (kg). */
+  private static final double TRACE_KG = 1e-9;
+
   private final Recipe recipe;
   private final Map<StarchKind, Double> dryStarchKg = new EnumMap<>(StarchKind.class);
   private final double dryStarch;
@@ -100,7 +103,7 @@ final class MassBalance {
   }
 
   private double plasticiserRelativeSd() {
-    if (glycerol == 0) {
+    if (glycerol < TRACE_KG) {
       return 0;
     }
     double variance = 0;

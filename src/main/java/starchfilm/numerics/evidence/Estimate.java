@@ -95,4 +95,15 @@ public record Estimate(double value, double sd) {
     double quotient = value / other.value;
     return new Estimate(quotient, Math.hypot(sd / other.value, quotient * other.sd / other.value));
   }
+
+  /**
+   * The spread of the logarithm of a positive figure that is known to a relative standard deviation
+   * r, {@code sqrt[ln(1 + r^2)]}. What was noted is taken as the middle, so that the mean of a
+   * figure known to 50 % lies 12 % above it. Source: any text on the log-normal distribution.
+   *
+   * @param relativeSd r, 0 or more
+   */
+  public static double sdOfLog(double relativeSd) {
+    return Math.sqrt(Math.log1p(relativeSd * relativeSd));
+  }
 }

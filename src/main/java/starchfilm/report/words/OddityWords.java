@@ -24,6 +24,9 @@ public final class OddityWords {
   /** The film hardly changes where the plasticiser is known to this (ratio); judged, no source. */
   private static final double FINE = 0.1;
 
+  /** Nobody cooks so many times as much. */
+  private static final double MOST_TIMES = 100;
+
   private OddityWords() {}
 
   /**
@@ -89,15 +92,17 @@ public final class OddityWords {
     }
     Oddity.CoarseBalance coarse = (Oddity.CoarseBalance) odd;
     double half = coarse.halfWidth();
+    double times = Math.max(2, Math.ceil(half / FINE - 1e-6));
     return ("%s of glycerol is known to ± %s only: anything from %s to %s g per 100 g starch, so"
-            + " the film may turn out brittle or sticky. Cook %s times as much, or weigh it on"
-            + " a finer balance.")
+            + " the film may turn out brittle or sticky. %s on a finer balance.")
         .formatted(
             grams(coarse.glycerolKg().value()),
             grams(half * coarse.glycerolKg().value()),
             PERCENT.two(coarse.glycerolPerStarch() * Math.max(0, 1 - half)),
             PERCENT.two(coarse.glycerolPerStarch() * (1 + half)),
-            Math.max(2, (int) Math.ceil(half / FINE - 1e-6)));
+            times > MOST_TIMES
+                ? "Weigh it"
+                : "Cook %.0f times as much, or weigh it".formatted(times));
   }
 
   private static String fahrenheit(AirState air) {
