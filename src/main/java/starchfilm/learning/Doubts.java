@@ -52,7 +52,7 @@ final class Doubts {
       String file, double timeS, double massKg, String fitting, double countsFor) {
     return new DoubtedReading(
         file,
-        "weighing at +" + WeighingQuestion.hours(timeS),
+        DoubtedReading.weighing(WeighingQuestion.hours(timeS)),
         "a film of " + exactly(massKg),
         fitting,
         countsFor);
@@ -79,7 +79,8 @@ final class Doubts {
           case BELOW_SOLIDS ->
               """
               shows a film of %s, less than the %s of solids that were poured: is the unit right, \
-              the tare taken off once, and the poured mass noted?"""
+              the tare taken off once, and the poured mass noted?\
+              """
                   .formatted(grams(odd.weighing().filmMassKg()), grams(odd.otherKg()));
           case AT_ONCE ->
               "and another within two minutes differ by %s: which of them is right?"
@@ -88,10 +89,12 @@ final class Doubts {
               (moreKg > 0
                       ? """
                       is %s heavier than the one %%s, and a film that wet gains nothing: was a \
-                      lid on, or was it another plate?"""
+                      lid on, or was it another plate?\
+                      """
                       : """
                       is %s lighter than the later one %%s: was it mistyped, or was it another \
-                      plate?""")
+                      plate?\
+                      """)
                   .formatted(grams(Math.abs(moreKg)));
         };
     return untilConfirmed(
@@ -137,7 +140,8 @@ final class Doubts {
         """
         From the weighing %%s on all are about %s g %s than those before allow: was paste lost, or \
         was it another plate or tare? They are left out of the forecast; from there on the loss \
-        counts once you confirm the first of them."""
+        counts once you confirm the first of them.\
+        """
             .formatted(Math.round(Math.abs(offKg) * G_PER_KG), offKg < 0 ? "lighter" : "heavier");
     List<Double> leftOutS =
         IntStream.range(step, readings.count()).mapToObj(i -> readings.get(i).timeS()).toList();

@@ -26,6 +26,7 @@ import starchfilm.film.LearntFilm;
 import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.material.ingredient.StarchKind;
@@ -177,6 +178,19 @@ public final class Workshop implements TrialKnowledge {
   public String folderName() {
     Path name = folder.toAbsolutePath().normalize().getFileName();
     return name == null ? folder.toString() : name.toString();
+  }
+
+  /**
+   * The trial that a doubted reading is of.
+   *
+   * @param reading the reading
+   * @param trials where to look
+   * @return the trial; empty where it is none of them
+   */
+  public Optional<Trial> trialOf(DoubtedReading reading, List<Trial> trials) {
+    return trials.stream()
+        .filter(trial -> TrialName.from(folder, trial).equals(reading.file()))
+        .findFirst();
   }
 
   /**

@@ -62,16 +62,24 @@ record ComparePage(PageContext desk) {
   }
 
   private Response choose(Request request) {
+    List<Trial> trials = desk.folder().read().trials();
+    return choice(200, ticked(request.query(), trials), "");
+  }
+
+  /** The choice, with why it could not be shown; empty where nothing was asked yet. */
+  private Response choice(int status, Set<String> ticked, String why) {
     Notebook notebook = desk.folder().read();
-    List<Trial> trials = notebook.trials();
     return desk.page(
+        status,
         "compare",
         "compare",
         Map.of(
             "rows",
-            desk.rows(trials),
+            desk.rows(notebook.trials()),
             "ticked",
-            ticked(request.query(), trials),
+            ticked,
+            "why",
+            why,
             "troubles",
             FileTrouble.of(notebook.faults(), desk.folder())));
   }
@@ -101,6 +109,11 @@ record ComparePage(PageContext desk) {
   }
 
   private Response shown(Request request, boolean asFile) {
+    List<String> names = request.query().all(TRIAL);
+    String why = refusal(names.size());
+    if (!why.isEmpty()) {
+      return choice(422, Set.copyOf(names), why);
+    }
     Notebook notebook = chosen(request.query());
     Work<Comparison> work = desk.bench().on(notebook, forecasts -> comparison(notebook, forecasts));
     if (!work.endsWithin(PageContext.AT_ONCE_MS)) {
@@ -160,14 +173,19 @@ record ComparePage(PageContext desk) {
     return Response.seeOther(CHOICE);
   }
 
+  /** Why so many trials cannot be compared; empty where they can. */
+  private static String refusal(int trials) {
+    if (trials == 0) {
+      return "No trial is ticked. Tick at least one.";
+    }
+    return trials > MOST_TRIALS
+        ? "%d trials are ticked, and at most %d fit on one page. Tick fewer."
+            .formatted(trials, MOST_TRIALS)
+        : "";
+  }
+
   private Notebook chosen(Fields fields) {
     List<String> names = fields.all(TRIAL);
-    if (names.isEmpty()) {
-      throw new HttpError(422, "No trial was chosen. Go back and tick at least one.");
-    }
-    if (names.size() > MOST_TRIALS) {
-      throw new HttpError(422, "At most " + MOST_TRIALS + " trials fit on one page; choose fewer.");
-    }
     List<Path> files = names.stream().distinct().map(desk.folder()::trialFile).toList();
     Notebook notebook = desk.folder().read(files);
     if (notebook.trials().isEmpty()) {

@@ -1,12 +1,12 @@
 package starchfilm.web;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
@@ -39,7 +39,10 @@ record LearnPage(PageContext desk) {
     values.put("taught", workshop.isTaught());
     if (workshop.isTaught()) {
       values.put("picture", LearntPicture.of(workshop.learnt()));
-      values.put("doubted", workshop.learnt().doubted().stream().map(this::doubted).toList());
+      List<Trial> trials = desk.folder().read().trials();
+      values.put(
+          "doubted",
+          workshop.learnt().doubted().stream().map(one -> doubted(one, workshop, trials)).toList());
       values.put("blocks", new LearntSheet(workshop.learnt()).blocks());
     }
     return desk.page("learnt", "trials", values);
@@ -49,14 +52,19 @@ record LearnPage(PageContext desk) {
    * A reading that hardly counts.
    *
    * @param sentence what is odd about it
-   * @param address the page that shows and edits it; empty where it lies elsewhere
+   * @param address the page where it is put right; empty where it lies elsewhere
    */
   record Doubted(String sentence, String address) {}
 
-  private Doubted doubted(DoubtedReading reading) {
-    boolean here = Files.isRegularFile(desk.folder().root().resolve(reading.file()));
-    return new Doubted(
-        reading.sentence() + ".", here ? NotebookFolder.address("/trial", reading.file()) : "");
+  private static Doubted doubted(DoubtedReading reading, Workshop workshop, List<Trial> trials) {
+    return workshop
+        .trialOf(reading, trials)
+        .map(
+            trial ->
+                new Doubted(
+                    LearntSheet.doubt(reading, trial) + ".",
+                    TrialPage.atReading(reading.file(), reading.reading())))
+        .orElseGet(() -> new Doubted(reading.sentence() + ".", ""));
   }
 
   private Response learn(Request request) {

@@ -42,7 +42,7 @@ record PlatesPage(PageContext desk) {
    * @param state done, pending or none
    * @param now how it stands; null unless done
    * @param failure why there is no forecast; may be empty
-   * @param said what was just noted of it
+   * @param said what was just noted of it, where no field comes after its own
    * @param entries a field a plate
    */
   record Card(
@@ -66,6 +66,8 @@ record PlatesPage(PageContext desk) {
    * @param refused why it could not be noted
    * @param focus true for the field after the one noted last
    * @param asksNumber true where the number of the plate is typed, too
+   * @param said what was just noted of the plate before, so that it is in sight with this field
+   * @param saidOf the trial of that plate; empty where it is the same
    */
   record WeightField(
       int plate,
@@ -74,7 +76,9 @@ record PlatesPage(PageContext desk) {
       String typed,
       NoteDesk.Refused refused,
       boolean focus,
-      boolean asksNumber) {}
+      boolean asksNumber,
+      FlashMessage said,
+      String saidOf) {}
 
   /** One plate of a trial, by its number. */
   private record PlateAddress(String file, int number) {}
@@ -87,10 +91,15 @@ record PlatesPage(PageContext desk) {
    *
    * @param said what is said of it
    * @param noted the plate something was noted of
+   * @param name the name of its trial; empty where it dries no more
    * @param next the plate whose field comes after that one's, if there is one
    */
   private record Last(
-      FlashMessage said, PlateAddress noted, Optional<PlateAddress> next, Optional<Retry> retry) {
+      FlashMessage said,
+      PlateAddress noted,
+      String name,
+      Optional<PlateAddress> next,
+      Optional<Retry> retry) {
     boolean isOf(String file, Today.Alike plates) {
       return said.isAbout(file)
           && noted.file().equals(file)
@@ -128,8 +137,15 @@ record PlatesPage(PageContext desk) {
                 alike -> fields(alike).stream().map(plate -> new PlateAddress(file(alike), plate)))
             .toList();
     Optional<PlateAddress> next = fields.stream().skip(1L + fields.indexOf(noted)).findFirst();
+    String name =
+        drying.stream()
+            .filter(alike -> file(alike).equals(noted.file()))
+            .findFirst()
+            .map(alike -> alike.as().name())
+            .orElse("");
     Last last =
-        new Last(desk.said().in(query), noted, next.filter(at -> fields.contains(noted)), retry);
+        new Last(
+            desk.said().in(query), noted, name, next.filter(at -> fields.contains(noted)), retry);
     List<Card> cards =
         drying.stream()
             .map(alike -> card(alike, Optional.ofNullable(made.get(alike.as())), last))
@@ -137,11 +153,8 @@ record PlatesPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
     values.put("planned", desk.rows(planned));
-    // After the last plate there is no next field: the view stays on what was noted.
-    values.put(
-        "goesOn",
-        cards.stream().flatMap(card -> card.entries().stream()).anyMatch(WeightField::focus));
-    boolean atCard = cards.stream().anyMatch(card -> card.said().equals(last.said()));
+    boolean atCard =
+        last.next().isPresent() || cards.stream().anyMatch(card -> card.said().equals(last.said()));
     values.put("said", atCard ? FlashMessage.NOTHING : last.said());
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
     return desk.page(retry.isEmpty() ? 200 : 422, "plates", "plates", values);
@@ -158,7 +171,7 @@ record PlatesPage(PageContext desk) {
         made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
         forecast.map(found -> desk.standing(found, plates)).orElse(null),
         made.map(outcome -> String.join(" ", outcome.failures())).orElse(""),
-        last.isOf(row.file(), plates) ? last.said() : FlashMessage.NOTHING,
+        last.next().isEmpty() && last.isOf(row.file(), plates) ? last.said() : FlashMessage.NOTHING,
         entries(plates, last));
   }
 
@@ -188,6 +201,7 @@ record PlatesPage(PageContext desk) {
     List<WeightField> entries = new ArrayList<>();
     for (int number : fields(plates)) {
       PlateAddress plate = new PlateAddress(file(plates), number);
+      boolean isNext = last.next().filter(plate::equals).isPresent();
       Optional<Retry> again =
           last.retry()
               .filter(one -> one.plate().file().equals(plate.file()))
@@ -199,8 +213,10 @@ record PlatesPage(PageContext desk) {
               "mass-" + place(plate.file(), number),
               again.map(Retry::typed).orElse(""),
               again.map(Retry::refused).orElse(NoteDesk.Refused.NOTHING),
-              again.isPresent() || last.next().filter(plate::equals).isPresent(),
-              many));
+              again.isPresent() || isNext,
+              many,
+              isNext ? last.said() : FlashMessage.NOTHING,
+              last.noted().file().equals(plate.file()) ? "" : last.name()));
     }
     return entries;
   }
@@ -216,7 +232,8 @@ record PlatesPage(PageContext desk) {
     Map<Trial, TrialForecasts> made =
         desk.bench().glances(List.of(drying.as()), PageContext.PATIENCE_MS);
     Last nothing =
-        new Last(FlashMessage.NOTHING, new PlateAddress("", 0), Optional.empty(), Optional.empty());
+        new Last(
+            FlashMessage.NOTHING, new PlateAddress("", 0), "", Optional.empty(), Optional.empty());
     Card card = card(drying, made.values().stream().findFirst(), nothing);
     return desk.part("plates", "due", Map.of("card", card));
   }

@@ -1,6 +1,8 @@
 package starchfilm.web;
 
 import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +23,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.Picture;
 import starchfilm.files.saving.PotEntry;
+import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.numerics.units.Named;
 import starchfilm.numerics.units.Plural;
 import starchfilm.report.PhotoFrame;
@@ -60,6 +63,23 @@ record TrialPage(PageContext desk) {
           "rated",
           "remark",
           "photo");
+
+  /** What the address calls a doubted reading that is to be put right. */
+  private static final String READING = "reading";
+
+  /**
+   * The page with the lines of a reading open, to be put right.
+   *
+   * @param name the file's name on the pages
+   * @param reading the reading, as a {@link DoubtedReading} calls it
+   */
+  static String atReading(String name, String reading) {
+    return NotebookFolder.address(PAGE, name)
+        + "&"
+        + READING
+        + "="
+        + URLEncoder.encode(reading, StandardCharsets.UTF_8);
+  }
 
   private NoteDesk notes() {
     return new NoteDesk(desk);
@@ -108,7 +128,9 @@ record TrialPage(PageContext desk) {
     values.put("first", first);
     values.put("others", NOTES.stream().filter(kind -> !kind.equals(first)).toList());
     values.put("changes", NewTrial.changes());
-    values.put("lines", NoteDesk.lines(file, NotedLine::of));
+    List<NotedLine> lines = NoteDesk.lines(file, NotedLine::of);
+    values.put("lines", lines);
+    values.put("opened", opened(lines, trial, request.query().text(READING)));
     values.put("photos", photos(trial));
     values.put("room", RoomWords.place(trial.casting().place()));
     values.put("wanted", TrialNow.wanted(trial));
@@ -120,6 +142,22 @@ record TrialPage(PageContext desk) {
             .orElse("from textbook rates alone; nothing has been learnt yet"));
     values.putAll(sheet(trial, patienceMs));
     return desk.page(status, "trial", "trials", values);
+  }
+
+  /** The lines that tell a reading; several where plates were weighed together. */
+  private static List<NotedLine> opened(List<NotedLine> lines, Trial trial, String reading) {
+    DoubtedReading doubted = new DoubtedReading("", reading, "", "", 0);
+    return lines.stream()
+        .filter(
+            line ->
+                switch (line.kind()) {
+                  case WEIGHING ->
+                      line.afterPourS(trial.pouredAt()).stream()
+                          .anyMatch(timeS -> LearntSheet.isOf(doubted, timeS));
+                  case PULL -> doubted.isOfStrip(line.number());
+                  default -> false;
+                })
+        .toList();
   }
 
   /** The form that could not be written, or else the one for what is most likely noted next. */

@@ -87,7 +87,13 @@ class LearnPageTest {
     Document shown = Jsoup.parse(page);
     assertThat(shown.select(".learning > .headline")).hasSize(3);
     assertThat(shown.select(".told-row svg[role=img]")).isNotEmpty();
-    assertThat(shown.select(".doubted a").attr("href")).startsWith("/trial?file=");
+    String doubted = shown.select(".doubted li").text();
+    assertThat(doubted)
+        .startsWith("Little glycerol, weighing of Mon 23 Mar, 15:30: a film of 11.0 g noted");
+    Document trial = Jsoup.parse(site.get(shown.select(".doubted a").attr("href")).body());
+    assertThat(trial.select(".noted-lines li details[open] > summary").eachText())
+        .containsExactly("weighed 609 g, Mon 23 Mar, 15:30");
+    assertThat(trial.select("input[autofocus]").attr("value")).isEqualTo("609");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(unweighedPlate()).isNotEqualTo(textbook);
     assertThat(

@@ -116,6 +116,19 @@ class NotebookInBrowserTest {
   }
 
   @Test
+  void nothingTickedIsSaidAtTheTicksWithTheFocusThere(
+      Window window, @Served(Content.GARDEN) RunningSite site) {
+    window.open(site, "/compare/choice?tick=none");
+    window.tabTo("Compare those ticked");
+    window.press(Keys.ENTER);
+    window.awaitText("No trial is ticked. Tick at least one.");
+    window.awaitHeading("Compare");
+    window.press(Keys.SPACE);
+    assertThat(window.findAll(".ticked li:first-child input:checked")).hasSize(1);
+    assertThat(window.findAll("input:checked")).hasSize(1);
+  }
+
+  @Test
   void startsAndEditsATrialInAnEmptyNotebook(Window window, @Served RunningSite site)
       throws IOException {
     window.open(site, "/");

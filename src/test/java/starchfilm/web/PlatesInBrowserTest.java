@@ -52,6 +52,7 @@ class PlatesInBrowserTest {
         Window.await(window::focused, "Plate " + (plate + 1) + " weighs");
       }
       window.awaitGone(".due > [role=status]");
+      window.checks().assertInSight(".plate .said");
       assertThat(window.seesFocus()).as("focus in view after plate %d", plate).isTrue();
     }
     assertThat(Files.readString(file).split("mass_g", -1)).hasSize(8 + 4);

@@ -1,13 +1,16 @@
 package starchfilm.files.saving;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.NumberValue;
@@ -232,6 +235,23 @@ public record NotedLine(NoteKind kind, int number, Located node, Located told) {
       return TextEdit.append(text, "photo_notes", said);
     }
     return TextEdit.set(text, node instanceof ObjectValue ? place + "." + field() : place, value);
+  }
+
+  /**
+   * When it was, as it is noted.
+   *
+   * @param pouredAt when the trial was poured, if known
+   * @return time since the pour (s); empty where none is noted or it cannot be read
+   */
+  public OptionalDouble afterPourS(Optional<LocalDateTime> pouredAt) {
+    try {
+      Optional<Located> time = timeField().flatMap(node::get);
+      return time.isEmpty()
+          ? OptionalDouble.empty()
+          : MomentParser.lasting(time.get().shown()).secondsSince(pouredAt);
+    } catch (MistypedException none) {
+      return OptionalDouble.empty();
+    }
   }
 
   /** The field of the time it has or may have; empty where it has none of its own. */

@@ -11,6 +11,23 @@ package starchfilm.learning.summary;
  */
 public record DoubtedReading(
     String file, String reading, String noted, String fitting, double countsFor) {
+  private static final String WEIGHING = "weighing at +";
+
+  /**
+   * The name of a weighing.
+   *
+   * @param hours hours since the pour, such as {@code 24h}
+   * @return such as {@code weighing at +24h}
+   */
+  public static String weighing(String hours) {
+    return WEIGHING + hours;
+  }
+
+  /** Returns whether it is of the strip of this number. */
+  public boolean isOfStrip(int number) {
+    return reading.endsWith(" of strip " + number);
+  }
+
   /**
    * The doubt in one sentence.
    *
@@ -18,7 +35,18 @@ public record DoubtedReading(
    *     counted at 3 %}
    */
   public String sentence() {
+    return sentence(file, reading);
+  }
+
+  /**
+   * The doubt in one sentence, in the reader's words.
+   *
+   * @param trial the trial, as the reader calls it
+   * @param which the reading, as the reader knows it
+   * @return as {@link #sentence()}
+   */
+  public String sentence(String trial, String which) {
     return "%s, %s: %s noted, %s would fit the others; counted at %s %%"
-        .formatted(file, reading, noted, fitting, Math.round(100 * countsFor));
+        .formatted(trial, which, noted, fitting, Math.round(100 * countsFor));
   }
 }

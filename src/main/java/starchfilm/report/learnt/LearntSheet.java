@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.forecast.WeighingQuestion;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
@@ -24,6 +26,7 @@ import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
 
 /**
  * The lessons of a notebook, figure by figure.
@@ -91,6 +94,32 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
 
   private List<String> doubted() {
     return learnt.doubted().stream().map(DoubtedReading::sentence).toList();
+  }
+
+  /**
+   * A doubted reading by the trial's name and the clock on the wall.
+   *
+   * @param reading the reading
+   * @param trial the trial it is of
+   * @return such as {@code Window film, weighing of Tue 14 Apr, 18:30: 131 g noted, 117 g would fit
+   *     the others; counted at 3 %}
+   */
+  public static String doubt(DoubtedReading reading, Trial trial) {
+    String which =
+        trial.weighedPlates().stream()
+            .flatMap(plate -> plate.seen().weighings().stream())
+            .map(Weighing::timeS)
+            .filter(timeS -> isOf(reading, timeS))
+            .findFirst()
+            .map(timeS -> "weighing of " + PourCalendar.of(trial).toTheMinute(timeS))
+            .filter(dated -> trial.pouredAt().isPresent())
+            .orElse(reading.reading());
+    return reading.sentence(trial.name(), which);
+  }
+
+  /** Returns whether a doubted reading is the weighing of a time since the pour (s). */
+  public static boolean isOf(DoubtedReading reading, double timeS) {
+    return reading.reading().equals(DoubtedReading.weighing(WeighingQuestion.hours(timeS)));
   }
 
   private List<String> leftOut() {

@@ -5,6 +5,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
+import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.Learnt;
 
 /**
@@ -12,9 +13,11 @@ import starchfilm.learning.summary.Learnt;
  *
  * @param folder the folder's name
  * @param learnt what was learnt; nothing where the trials could teach but were not asked yet
+ * @param doubted readings that hardly count, a sentence each
  * @param hindsight the dated trials that were weighed, in the order of their pours
  */
-public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsight) {
+public record LearntSoFar(
+    String folder, Learnt learnt, List<String> doubted, List<Hindsight> hindsight) {
   /** A miss that changed by less than this share is neither nearer nor farther. */
   private static final double SAME = 0.05;
 
@@ -62,12 +65,22 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
                     new LearntSoFar(
                         workshop.folderName(),
                         workshop.learnt(),
+                        workshop.learnt().doubted().stream()
+                            .map(reading -> doubt(reading, workshop, trials))
+                            .toList(),
                         workshop.hindsight(trials, lookedBackOn)))
             .toList();
     boolean teachable =
         trials.stream().anyMatch(t -> t.weighingCount() > 0 || !t.seen().pulls().isEmpty());
     return taught.isEmpty() && teachable
-        ? List.of(new LearntSoFar("", Learnt.NOTHING, List.of()))
+        ? List.of(new LearntSoFar("", Learnt.NOTHING, List.of(), List.of()))
         : taught;
+  }
+
+  private static String doubt(DoubtedReading reading, Workshop workshop, List<Trial> trials) {
+    return workshop
+        .trialOf(reading, trials)
+        .map(trial -> LearntSheet.doubt(reading, trial))
+        .orElseGet(reading::sentence);
   }
 }
