@@ -14,7 +14,7 @@ import starchfilm.report.learnt.LearntSheet;
 record LearnCommand(Asked asked) implements Callable<Integer> {
 
   @Override
-  public Integer call() {
+  public Integer call() throws NotWrittenException {
     Results results = asked.results();
     Path folder = asked.path("folder.folder").orElseThrow();
     Path home = asked.resolve(folder);
@@ -43,11 +43,7 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
     }
     results.show(new LearntSheet(workshop.learnt()));
     Optional<String> replaced = workshop.replaces();
-    try {
-      workshop.write();
-    } catch (NotWrittenException e) {
-      throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
-    }
+    workshop.write();
     Path kept = folder.resolve(Workshop.FILE_NAME);
     results.print(
         List.of("", "Kept in " + kept + "; forecasts use it from now on."),

@@ -308,7 +308,7 @@ class LearnCommandTest {
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
-    assertThat(learn.exit()).isEqualTo(1);
+    assertThat(learn.exit()).isEqualTo(2);
     assertThat(learn.err().lines()).hasSize(1);
     assertThat(learn.err()).contains("workshop.json", "nothing was changed");
     assertThat(learn.out()).doesNotContain("Kept in");
