@@ -7,6 +7,7 @@ import static starchfilm.files.amount.Dimension.VOLUME;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Kitchen.EqualPlates;
@@ -49,7 +50,7 @@ final class WrittenKitchen {
 
   private static List<WrittenPlates> plates(EntryReader in) {
     if (in.has("kitchen.plates") || !in.hasAny("plates.count", "plates.length", "plates.width")) {
-      return plates(in, "kitchen.plates")
+      return plates(in, "kitchen.plates", Optional.empty())
           .orElseGet(
               () -> {
                 int count = WrittenSeries.platesNeeded(in);
@@ -75,8 +76,13 @@ final class WrittenKitchen {
             .orElseThrow());
   }
 
-  /** Plates of one or several sizes, semicolons between; what is to be said of them is. */
-  static Optional<List<WrittenPlates>> plates(EntryReader in, String field) {
+  /**
+   * Plates of one or several sizes, semicolons between; what is to be said of them is.
+   *
+   * @param before the plate they take the place of
+   */
+  static Optional<List<WrittenPlates>> plates(
+      EntryReader in, String field, Optional<Plate> before) {
     return in.all(
         field,
         words -> {
@@ -89,7 +95,7 @@ final class WrittenKitchen {
               .forEach(in::remark);
           typed.stream()
               .distinct()
-              .flatMap(size -> WrittenPlates.assumption(size).stream())
+              .flatMap(size -> WrittenPlates.assumption(size, before).stream())
               .forEach(in::assume);
           if (sizes.size() > 1) {
             in.remark(WrittenPlates.remark(sizes, field.equals("kitchen.plates")));

@@ -134,15 +134,28 @@ record WrittenPlates(Plate plate, int count, boolean isMaterialGiven, boolean is
     return made.isEmpty() || KnownName.among(made, MATERIALS).isPresent();
   }
 
-  /** What is assumed of plates whose size or material is not given; empty where both are. */
-  static Optional<String> assumption(String typed) {
+  /**
+   * What is assumed of plates whose size or material is not given; empty where both are.
+   *
+   * @param before the plate they take the place of, which they are like in what is not given
+   */
+  static Optional<String> assumption(String typed, Optional<Plate> before) {
     WrittenPlates plates = parse(typed);
-    String size = isSizeless(typed) ? " of 30 \u00D7 20 cm" : "";
-    return size.isEmpty() && plates.isMaterialGiven()
-        ? Optional.empty()
-        : Optional.of(
-            "\u201C%s\u201D as %s%s"
-                .formatted(typed.strip(), plates.plate().material().tradeName(), size));
+    boolean sizeless = isSizeless(typed);
+    if (!sizeless && plates.isMaterialGiven()) {
+      return Optional.empty();
+    }
+    PlateMaterial material =
+        before
+            .filter(plate -> !plates.isMaterialGiven())
+            .map(Plate::material)
+            .orElse(plates.plate().material());
+    String like =
+        before.isPresent()
+            ? sizeless ? " of the trial's size" : ", like the trial's"
+            : sizeless ? " of 30 \u00D7 20 cm" : "";
+    return Optional.of(
+        "\u201C%s\u201D as %s%s".formatted(typed.strip(), material.tradeName(), like));
   }
 
   /** Reads plates of one size. */

@@ -95,7 +95,8 @@ final class WrittenTrial {
               .formatted(in.word("line.shop")));
     }
     amounts();
-    WrittenKitchen.plates(in, "trial.plate").ifPresent(this::sized);
+    WrittenKitchen.plates(in, "trial.plate", base.map(trial -> trial.casting().plate()))
+        .ifPresent(this::sized);
     weighed();
     if (in.hasMistakes()) {
       // So that the mistakes of a place are found beside others.
@@ -205,14 +206,18 @@ final class WrittenTrial {
     }
   }
 
-  /** On the plate that was written; what an empty one weighs stays as it is. */
+  /** On the plate that was written; what an empty one weighs, and what is not written, stays. */
   private void sized(List<WrittenPlates> sizes) {
+    boolean isSized =
+        base.isEmpty() || sizes.size() > 1 || !WrittenPlates.isSizeless(in.word("trial.plate"));
+    boolean isMade = base.isEmpty() || sizes.get(0).isMaterialGiven();
     fields =
         fields.without(
             TrialField.TRIAL.field("pour").field("plate").all().stream()
                 .map(TrialField::path)
                 .filter(path -> !path.endsWith("tare_g"))
-                .filter(path -> !path.contains("rim") || !in.has("trial.rim"))
+                .filter(path -> !path.contains("rim") || (isSized && !in.has("trial.rim")))
+                .filter(path -> path.matches(".*(?:material|[.]thickness_mm)") ? isMade : isSized)
                 .toArray(String[]::new));
     List<Plate> each =
         sizes.stream().flatMap(size -> nCopies(size.count(), size.plate()).stream()).toList();
@@ -222,7 +227,10 @@ final class WrittenTrial {
                 each.size(),
                 sizes.get(0).isMaterialGiven(),
                 sizes.get(0).isThicknessGiven())
-            .into(fields.without("pour.other_areas_cm2"), true, field -> at("trial.plate"));
+            .into(
+                isSized ? fields.without("pour.other_areas_cm2") : fields,
+                isSized,
+                field -> at("trial.plate"));
     if (sizes.size() > 1) {
       put("pour.other_areas_cm2", CastingFields.otherAreas(each));
     }

@@ -257,6 +257,31 @@ class DryCommandTest {
         .doesNotContain("air as", "material of the plate as", "a still room");
   }
 
+  /** A size alone made a steel tray one of glass, a material alone one of 30 × 20 cm. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          40x30cm      | on steel, 40 × 30 cm          | “40x30cm” as steel, like the trial's
+          glass        | on glass, 25 × 25 cm          | “glass” as glass of the trial's size
+          2            | on steel, 25 × 25 cm          | “2” as steel of the trial's size
+          40x30cm wood | on wood, 40 × 30 cm           | Not recorded, so assumed
+          """)
+  void whatIsNotTypedOfAPlateStays(String plate, String forecast, String told) throws IOException {
+    Files.writeString(
+        folder.resolve("tray.json"),
+        """
+        {"recipe": {"starch": [{"kind": "potato", "mass_g": 20}], "water": {"mass_g": 360}},
+         "pour": {"wet_thickness_mm": 2, "plate": {"material": "steel", "length_mm": 250,
+                  "width_mm": 250, "thickness_mm": 1, "rim_height_mm": 20}}}
+        """);
+
+    assertThat(terminal.run("dry", "tray.json", "--plate", plate)).isZero();
+
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains(forecast, told);
+  }
+
   @Test
   void readsAStarchWithItsAmountBeforeOrBehindIt() {
     terminal.run("dry", "--starch", "2 tbsp cornstarch", "--water", "1 cup");
