@@ -291,11 +291,16 @@ public final class TrialTable {
   private static void refuseSecond(ObjectValue trial, String path, String cell) {
     boolean isKnown = !UNKNOWN.matcher(cell).matches();
     for (String one : List.of(path, isKnown ? Volumes.field(path) : path)) {
-      if (trial.at(one).isPresent()) {
+      Optional<Located> before = trial.at(one);
+      if (before.isPresent()) {
+        String key = one.replaceFirst("\\.1\\.", ".").replaceFirst("\\.([0-9]+)\\.", "[$1].");
         throw new MistypedException(
             cell,
-            "one cell of a row for " + one,
-            "another column says it, too; leave one out, or begin its head with _");
+            "one cell of a row for " + key,
+            "column %d says it, too; leave one out, begin its head with _%s"
+                .formatted(
+                    before.get().place().column(),
+                    key.equals(one) ? "" : ", or put [2] behind it if it is of a second one"));
       }
     }
   }

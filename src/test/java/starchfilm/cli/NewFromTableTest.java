@@ -38,7 +38,8 @@ class NewFromTableTest {
     Files.writeString(file, table.formatted("stars"));
     assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
     assertThat(terminal.err())
-        .contains("rating: \"4\" given, allowed one cell of a row for rating; another column");
+        .contains(
+            "rating: \"4\" given, allowed one cell of a row for rating; column 4 says it, too");
   }
 
   /** A mass and a volume of one thing, too, and what a cell says besides what its head asks. */
@@ -47,9 +48,9 @@ class NewFromTableTest {
     "Water g;Wasser, 300;360, recipe.water.mass_g",
     "Wasser;Water g, 300 ml;360, recipe.water.volume_ml",
     "glycerol;glycerin, 5;6, recipe.glycerol.mass_g",
-    "Starch;St\u00E4rke, potato;corn, recipe.starch.1.kind",
-    "recipe.starch.mass_g;starch, 20;potato 25 g, recipe.starch.1.mass_g",
-    "starch;recipe.starch.mass_g, potato 25 g;20, recipe.starch.1.mass_g",
+    "Starch;St\u00E4rke, potato;corn, recipe.starch.kind",
+    "recipe.starch.mass_g;starch, 20;potato 25 g, recipe.starch.mass_g",
+    "starch;recipe.starch.mass_g, potato 25 g;20, recipe.starch.mass_g",
     "pour.plate.length_mm;plate, 250;300x200mm glass, pour.plate.length_mm"
   })
   void noAmountIsTakenFromTwoColumns(String heads, String cells, String twice) throws IOException {
@@ -57,8 +58,20 @@ class NewFromTableTest {
 
     assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
     assertThat(terminal.err())
-        .contains("given, allowed one cell of a row for " + twice + "; another column says it");
+        .contains("given, allowed one cell of a row for " + twice + "; column 2 says it, too");
     assertThat(folder.resolve("a.json")).doesNotExist();
+  }
+
+  @Test
+  void aSecondStarchIsNumberedAsTheRefusalSays() throws IOException {
+    String table = "name,starch,%s,water\nA,potato 20g,corn 3g,360\n";
+    Path file = Files.writeString(folder.resolve("t.csv"), table.formatted("starch"));
+    assertThat(terminal.run("new", "--from", "t.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("or put [2] behind it if it is of a second one");
+
+    Files.writeString(file, table.formatted("starch[2]"));
+    assertThat(terminal.run("new", "--from", "t.csv")).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("a.json"))).contains("potato", "corn");
   }
 
   @Test
