@@ -43,7 +43,7 @@ public final class Headline {
     if (verdict == DryingVerdict.TOO_DAMP) {
       return isOnColdBench(trial)
           ? "On this bench, colder than the air, the room is too damp to dry the film: it would"
-                + " settle"
+              + " settle"
               + " at %s. A warmer bench or drier air is needed.".formatted(moisture(trial))
           : "This room is too damp to dry the film: it would settle at %s. Drier or warmer air is needed."
               .formatted(moisture(trial));
@@ -85,7 +85,7 @@ public final class Headline {
     Optional<LocalDateTime> poured = trial.trial().pouredAt();
     String by =
         poured.isEmpty()
-            ? "after " + Spans.of(byS)
+            ? "after " + Spans.given(byS)
             : "by " + new PourCalendar(poured).byTheHour(byS);
     if (dry.low() > byS) {
       return "Not dry all through " + by + " (" + PlanWords.NEARLY_NONE + " likely cases).";

@@ -21,6 +21,9 @@ final class WrittenDate {
   private static final DateTimeFormatter SHOWN_WITH_YEAR =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, H:mm", Locale.ENGLISH);
 
+  /** A file notes nothing of a film that is older, either. */
+  private static final int MOST_YEARS = 2;
+
   private WrittenDate() {}
 
   /** A day without an hour stands for its noon, as in a file. */
@@ -78,6 +81,10 @@ final class WrittenDate {
         new MomentParser(stopped)
             .coming(typed)
             .orElseThrow(() -> new MistypedException(typed, ALLOWED, "write it like one of these"));
+    if (at.isAfter(now.plusYears(MOST_YEARS))) {
+      throw new MistypedException(
+          typed, "a moment within two years", "check the date; no film dries that long");
+    }
     if (!(WallClock.secondsBetween(now, at) > 0)) {
       throw new MistypedException(
           typed,

@@ -71,6 +71,13 @@ class ThicknessCommandTest {
         .contains("within 4.0 days on ptfe, 30 × 20 cm", "The rim stands 12 mm above the plate");
   }
 
+  /** It said 370 days, as if a date were a forecast. */
+  @Test
+  void saysTheDateThatWasGiven() {
+    terminal.run("thickness", BLEND, "--by", "365d");
+    assertThat(terminal.out()).contains("Dry through everywhere within 365 days");
+  }
+
   @Test
   void saysWhereNoPourIsInTime() {
     assertThat(terminal.run("thickness", BLEND, "--by", "20min")).isEqualTo(1);

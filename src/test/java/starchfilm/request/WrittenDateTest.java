@@ -102,6 +102,8 @@ class WrittenDateTest {
         "saturday 25:00 | check hour and minute",
         "2026-04-19 | it is past; write a time from now, such as 5d, or a later day",
         "soonish | write it like one of these",
+        "9999-12-31 | check the date; no film dries that long",
+        "3650d | check the date; no film dries that long",
         "2-3 days | a range is of no use here; write one number",
       })
   void whatIsNoMomentToComeIsAsked(String typed, String mend) {

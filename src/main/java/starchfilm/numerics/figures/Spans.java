@@ -99,6 +99,18 @@ public final class Spans {
   }
 
   /**
+   * A length of time that somebody gave, whose whole hours or days are no doubt's.
+   *
+   * @param seconds 0 or more (s)
+   * @return such as {@code 365 days}, where a forecast would say {@code 370 days}
+   */
+  public static String given(double seconds) {
+    SpanUnit unit = SpanUnit.fitting(seconds);
+    double figure = seconds / unit.seconds;
+    return figure < 100 ? of(seconds) : Figures.whole(figure) + " " + unit.many;
+  }
+
+  /**
    * A range for a sentence, in whole hours or days.
    *
    * @param seconds the band (s), its low end finite

@@ -126,7 +126,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
                     ? ""
                     : ", ready %s after the pour in %s likely cases"
                         .formatted(
-                            Spans.of(request.byS().getAsDouble()),
+                            Spans.given(request.byS().getAsDouble()),
                             PlanWords.chance(request.sure()))));
     return lines;
   }

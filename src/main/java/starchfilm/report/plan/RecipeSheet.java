@@ -331,7 +331,7 @@ public record RecipeSheet(
     }
     return "Ready by your date, %s after the pour, in %s likely cases."
         .formatted(
-            Spans.of(request.orElseThrow().byS().orElseThrow()),
+            Spans.given(request.orElseThrow().byS().orElseThrow()),
             PlanWords.chance(recipe.chances().byDate().getAsDouble()));
   }
 

@@ -89,7 +89,7 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
     lines.add(
         "Dry through everywhere within %s on %s, in %s and %s, air at %s:"
             .formatted(
-                Spans.of(request.byS()),
+                Spans.given(request.byS()),
                 RecipeWords.plate(request.casting().plate()),
                 RoomWords.humidity(request.casting().room()),
                 RoomWords.temperature(request.casting().room()),

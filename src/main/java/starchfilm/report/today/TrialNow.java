@@ -93,7 +93,10 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
   public static String wanted(Trial trial) {
     List<String> words = new ArrayList<>();
     trial.wanted().film().ifPresent(words::add);
-    trial.wanted().byS().ifPresent(byS -> words.add("ready " + Spans.of(byS) + " after the pour"));
+    trial
+        .wanted()
+        .byS()
+        .ifPresent(byS -> words.add("ready " + Spans.given(byS) + " after the pour"));
     return words.isEmpty() ? "" : "Planned as: " + String.join("; ", words) + ".";
   }
 }
