@@ -3,8 +3,6 @@ package starchfilm.casting;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -120,11 +118,19 @@ public record LoggedRoom(List<RoomReading> readings, double speedMPerS) implemen
     return knownUntilS() - length + past;
   }
 
+  /** A search of its own: the library's, with a comparator, took a seventh of a forecast. */
   private int firstAfter(double timeS) {
-    int found =
-        Collections.binarySearch(
-            readings, new RoomReading(timeS, 0, 0), Comparator.comparingDouble(RoomReading::timeS));
-    return found >= 0 ? found + 1 : -found - 1;
+    int from = 0;
+    int to = readings.size();
+    while (from < to) {
+      int middle = (from + to) >>> 1;
+      if (readings.get(middle).timeS() <= timeS) {
+        from = middle + 1;
+      } else {
+        to = middle;
+      }
+    }
+    return from;
   }
 
   private AirState air(RoomReading reading) {

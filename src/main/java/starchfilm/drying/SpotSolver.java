@@ -33,8 +33,11 @@ import starchfilm.numerics.diffusion.Tolerance;
  * object serves one thread; a solve allocates nothing but for a change of the paste itself.
  */
 final class SpotSolver {
-  /** Nodes of every grid; what more of them change stands in src/docs/model.md. */
-  static final int NODES = 9;
+  /** Nodes of a layer that is open above; what more of them change stands in src/docs/model.md. */
+  private static final int NODES = 5;
+
+  /** Nodes of a layer that is turned or lifted: an odd number, so that one is in its middle. */
+  private static final int NODES_OF_BOTH_FACES = 7;
 
   /**
    * How far one step in time may be off. Milestones are then off by less than a tenth of what so
@@ -48,7 +51,7 @@ final class SpotSolver {
    */
   private static final double LONGEST_STEP_S = 3 * HOUR_S;
 
-  private static final double COARSENESS = 12;
+  private static final double COARSENESS = 3;
   private static final double FIRST_STEP_S = 2;
 
   private final PreparedCase prepared;
@@ -66,7 +69,7 @@ final class SpotSolver {
     this(
         prepared,
         curveTimesS,
-        grid(prepared.drying(), NODES),
+        grid(prepared.drying(), nodes(prepared.drying())),
         system -> new RosenbrockIntegrator(system, TOLERANCE));
   }
 
@@ -88,6 +91,11 @@ final class SpotSolver {
     this.state = new double[grid.nodes() + 2];
     this.longestStepS = drying.room().isConstant() ? Double.MAX_VALUE : LONGEST_STEP_S;
     this.curvePoints = curveTimesS.length;
+  }
+
+  /** The nodes that a plate is solved on. */
+  static int nodes(Casting drying) {
+    return drying.faces().isEmpty() ? NODES : NODES_OF_BOTH_FACES;
   }
 
   /** A grid that is fine at every face that is ever open. */

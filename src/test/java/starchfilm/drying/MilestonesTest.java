@@ -122,10 +122,11 @@ class MilestonesTest {
 
   private static List<SpotMoment> moments(Casting drying, double[] timesS) {
     PreparedCase prepared = PreparedCase.of(drying);
+    Casting turned = changed(20, OpenFaces.BOTH);
     return new SpotSolver(
             prepared,
             new double[0],
-            SpotSolver.grid(changed(20, OpenFaces.BOTH), SpotSolver.NODES),
+            SpotSolver.grid(turned, SpotSolver.nodes(turned)),
             system -> new RosenbrockIntegrator(system, SpotSolver.TOLERANCE))
         .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }

@@ -60,7 +60,7 @@ class MomentReaderTest {
         new SpotSolver(
             prepared,
             new double[0],
-            SpotSolver.grid(plate, SpotSolver.NODES),
+            SpotSolver.grid(plate, SpotSolver.nodes(plate)),
             system -> new RosenbrockIntegrator(system, FINE));
     List<SpotMoment> moments = moments(plate, timesS);
     List<SpotMoment> asked = fine.moments(Spot.THICK_SPOT, ParameterSample.NONE, timesS);

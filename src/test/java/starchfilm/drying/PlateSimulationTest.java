@@ -145,7 +145,7 @@ class PlateSimulationTest {
     new SpotSolver(
             PreparedCase.of(drying),
             timesS,
-            SpotSolver.grid(drying, SpotSolver.NODES),
+            SpotSolver.grid(drying, SpotSolver.nodes(drying)),
             system -> ReferenceIntegrator.of(system, new Tolerance(2e-6, 5e-7, 0.1)))
         .solve(Spot.NOMINAL, deviations, timesS[timesS.length - 1], trace);
     return Arrays.stream(trace.curve)

@@ -47,8 +47,9 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("plates")
   void datesEveryMilestoneWithinTwoThousandths(Casting drying) {
-    SpotSolution forecast = solve(drying, SpotSolver.NODES, ofForecast(SpotSolver.TOLERANCE));
-    SpotSolution exact = solve(drying, SpotSolver.NODES, reference(EXACT));
+    SpotSolution forecast =
+        solve(drying, SpotSolver.nodes(drying), ofForecast(SpotSolver.TOLERANCE));
+    SpotSolution exact = solve(drying, SpotSolver.nodes(drying), reference(EXACT));
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
@@ -67,8 +68,9 @@ class SpotSolverTest {
   void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(Casting drying) {
     int dry = Milestone.DRY_THROUGH.ordinal();
     Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
-    double forecast = solve(drying, SpotSolver.NODES, reference(tight)).milestoneS[dry];
-    double finer = solve(drying, 2 * SpotSolver.NODES - 1, reference(tight)).milestoneS[dry];
+    double forecast = solve(drying, SpotSolver.nodes(drying), reference(tight)).milestoneS[dry];
+    double finer =
+        solve(drying, 2 * SpotSolver.nodes(drying) - 1, reference(tight)).milestoneS[dry];
     assertThat(forecast).isCloseTo(finer, offset(3e-3 * finer));
   }
 
@@ -77,14 +79,12 @@ class SpotSolverTest {
   void closesTheWaterBalanceForAnyTolerance(Casting drying) {
     for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
-      assertThat(solve(drying, SpotSolver.NODES, ofForecast(tolerance)).balanceError)
+      assertThat(solve(drying, SpotSolver.nodes(drying), ofForecast(tolerance)).balanceError)
           .isLessThan(1e-9);
     }
   }
 
-  /**
-   * Fewer bytes a solve than three arrays of the state would take: nothing is made step by step.
-   */
+  /** Fewer bytes a solve than one number a step would take: nothing is made step by step. */
   @Test
   void allocatesNothingWhileItSteps() {
     PreparedCase prepared = PreparedCase.of(Castings.USUAL);
@@ -101,7 +101,7 @@ class SpotSolverTest {
       solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
-    assertThat(each).isLessThan(3 * 8L * SpotSolver.NODES);
+    assertThat(each).isLessThan(8L * trace.stepEndsS().length);
   }
 
   /** More glycerol as a likely case is the same as a plate of a paste that has it. */
@@ -147,7 +147,8 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("varyingPlates")
   void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(Casting drying) {
-    assertThat(solve(drying, SpotSolver.NODES, ofForecast(SpotSolver.TOLERANCE)).balanceError)
+    assertThat(
+            solve(drying, SpotSolver.nodes(drying), ofForecast(SpotSolver.TOLERANCE)).balanceError)
         .isLessThan(1e-9);
   }
 
