@@ -55,7 +55,7 @@ public record DryingSheet(
     lines.add(trial.name() + " (" + PourCalendar.of(trial).pour() + ")");
     lines.add(Headline.of(forecast));
     trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
-    Headline.takenIn(forecast).ifPresent(lines::add);
+    lines.addAll(Headline.hints(forecast));
     forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
     lines.add("");
     lines.add(RoomWords.place(trial.casting().place()));

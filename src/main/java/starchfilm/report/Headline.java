@@ -1,7 +1,10 @@
 package starchfilm.report;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
@@ -22,6 +25,9 @@ public final class Headline {
 
   /** A bench that makes the air at the film so much damper is what keeps it wet (ratio). */
   private static final double DAMPER_BY_THE_BENCH = 0.05;
+
+  /** A move at this share of the time in which one case of ten is firm is doubted; ours. */
+  private static final double TOO_EARLY = 0.5;
 
   /** What fails in one case of ten is not stated in the head. */
   private static final double OFTEN = 0.9;
@@ -60,8 +66,27 @@ public final class Headline {
         : times + soft;
   }
 
+  /** What stands below the head of a trial: the effect of its weighings, a move that is doubted. */
+  public static List<String> hints(TrialForecast trial) {
+    return Stream.of(takenIn(trial), liftedWet(trial)).flatMap(Optional::stream).toList();
+  }
+
+  /** Film is not lifted while it is as wet as paste; a slip of the pen says so. */
+  private static Optional<String> liftedWet(TrialForecast trial) {
+    double firmS = trial.drying().at(Spot.THIN_EDGE).at(Milestone.PEELABLE).timeS().low();
+    return trial.casting().faces().stream()
+        .filter(change -> change.open().lower())
+        .filter(change -> Double.isFinite(firmS) && change.timeS() < TOO_EARLY * firmS)
+        .findFirst()
+        .map(
+            change ->
+                ("It is noted as %s; the forecast finds no spot firm enough to lift before about"
+                        + " %s: is that time right?")
+                    .formatted(FaceChange.words(List.of(change), ""), Spans.of(firmS)));
+  }
+
   /** The effect of the plate's own weighings on the drying, where any were taken in. */
-  public static Optional<String> takenIn(TrialForecast trial) {
+  private static Optional<String> takenIn(TrialForecast trial) {
     return trial.weighed().takenIn() == 0
         ? Optional.empty()
         : Optional.of(

@@ -257,6 +257,32 @@ class DryCommandTest {
         .doesNotContain("air as", "material of the plate as", "a still room");
   }
 
+  /** Paste was turned over after a minute, in silence. */
+  @ParameterizedTest
+  @CsvSource({"+1min, true", "+10h, true", "+90h, false"})
+  void filmThatIsLiftedWetIsAskedAbout(String at, boolean asked) throws IOException {
+    Files.writeString(
+        folder.resolve("moved.json"),
+        """
+        {"recipe": {"starch": [{"kind": "potato", "mass_g": 20}], "water": {"mass_g": 360}},
+         "pour": {"wet_thickness_mm": 3}, "room": {"air_C": 20, "rh_pct": 50},
+         "moved": [{"at": "%s", "faces": "turned"}]}
+        """
+            .formatted(at));
+
+    assertThat(terminal.run("dry", "moved.json")).isZero();
+
+    assertThat(
+            terminal
+                .out()
+                .replaceAll("\\s+", " ")
+                .matches(
+                    ".*It is noted as turned over after [0-9.]+ \\w+; the forecast finds no spot"
+                        + " firm enough to lift before about [0-9.]+ \\w+: is that time"
+                        + " right\\?.*"))
+        .isEqualTo(asked);
+  }
+
   /** A size alone made a steel tray one of glass, a material alone one of 30 × 20 cm. */
   @ParameterizedTest
   @CsvSource(

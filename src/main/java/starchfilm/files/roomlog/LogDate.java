@@ -33,8 +33,8 @@ record LogDate(
           .toFormatter(Locale.ENGLISH);
 
   static Optional<LogDate> parse(String written) {
-    Matcher date = WRITTEN.matcher(LogMonths.numbered(written));
-    if (!date.matches()) {
+    Matcher date = WRITTEN.matcher(written);
+    if (!date.matches() && !date.reset(LogMonths.numbered(written)).matches()) {
       return Optional.empty();
     }
     boolean yearFirst = date.group(1).length() == 4;
