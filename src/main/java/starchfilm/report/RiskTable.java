@@ -197,7 +197,8 @@ final class RiskTable {
   /** A fan sparks beside methanol, and spreads the spores of film that moulds. */
   private static String movingAir(Trial trial) {
     if (trial.recipe().glycerol().mayHoldMethanol()) {
-      return "moving air from an open window (no fan: the glycerol may hold methanol)";
+      return "a draught from open windows as strong as a fan's (no fan: the glycerol may hold"
+                 + " methanol)";
     }
     return trial.seen().hasFault(FaultKind.MOULD)
         ? "for the next pour a fan, its cable off the wet trays (none on film that moulds)"

@@ -268,7 +268,9 @@ public record PlateNow(Standing standing) {
     String what =
         switch (step.change()) {
           case FAN ->
-              noFan ? "moving air from an open window" : "a fan, its cable off the wet tray";
+              noFan
+                  ? "a draught from open windows as strong as a fan's"
+                  : "a fan, its cable off the wet tray";
           case DRIER_ROOM ->
               "drier air, %s instead of %s %% RH"
                   .formatted(PERCENT.whole(step.to()), PERCENT.whole(step.from()));
