@@ -51,6 +51,11 @@ public final class TrialTable {
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
   private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
   private static final Pattern UNKNOWN = Pattern.compile("(?i)unknown|\\?");
+
+  /** A mark in French, a remark in English. */
+  private static final Pattern NOTE = Pattern.compile("(?i)\\s*note\\s*");
+
+  private static final Pattern MARK = Pattern.compile("\\s*[1-5]\\s*");
   private static final String KIND = "recipe.starch.kind";
   private static final Map<String, TrialField> KEYS =
       TrialField.TRIAL.all().stream()
@@ -147,7 +152,8 @@ public final class TrialTable {
     LogRow head = table.rows().get(0);
     List<Optional<FieldColumn>> columns = new ArrayList<>();
     for (int i = 0; i < head.cells().size(); i++) {
-      columns.add(column(head.cells().get(i), new Place("the head", head.line(), i + 1)));
+      Place place = new Place("the head", head.line(), i + 1);
+      columns.add(column(head.cells().get(i), place, below(table, i)));
     }
     List<NewTrialFile> rows = new ArrayList<>();
     for (LogRow row : table.rows().subList(1, table.rows().size())) {
@@ -164,7 +170,17 @@ public final class TrialTable {
     return findings.faults().isEmpty() ? rows : List.of();
   }
 
-  private Optional<FieldColumn> column(String written, Place place) {
+  /** What stands in a column below its head; blank cells left out. */
+  private static List<String> below(LogTable table, int column) {
+    return table.rows().stream()
+        .skip(1)
+        .filter(row -> column < row.cells().size())
+        .map(row -> row.cells().get(column))
+        .filter(cell -> !cell.isBlank())
+        .toList();
+  }
+
+  private Optional<FieldColumn> column(String written, Place place, List<String> cells) {
     Matcher index = INDEX.matcher(written);
     int entry = index.find() ? Integer.parseInt(index.group(1)) : 1;
     String key = INDEX.matcher(written).replaceAll("");
@@ -174,6 +190,18 @@ public final class TrialTable {
     }
     if (written.isEmpty() || written.startsWith("_")) {
       return Optional.empty();
+    }
+    if (NOTE.matcher(written).matches()) {
+      boolean rates = cells.stream().allMatch(cell -> MARK.matcher(cell).matches());
+      TrialField means = Objects.requireNonNull(KEYS.get(rates ? "rating" : "remarks"));
+      findings.notice(
+          place,
+          rates
+              ? "\"%s\" is read as rating, for each cell is a number from 1 to 5; call it remarks if they are none"
+                  .formatted(written)
+              : "\"%s\" is read as remarks, for not each cell is a number from 1 to 5"
+                  .formatted(written));
+      return Optional.of(new FieldColumn(means.path(), entry, means, ""));
     }
     Optional<ColumnWords.Meaning> meant = ColumnWords.of(INDEX.matcher(written).replaceAll(" "));
     if (meant.isPresent()) {

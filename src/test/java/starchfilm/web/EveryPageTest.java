@@ -88,6 +88,8 @@ class EveryPageTest {
     all.assertThat(checks.tooSmallForAThumb()).as("too small for a thumb").isEmpty();
     window.onDesk();
     all.assertThat(checks.pixelsBeyondAtDoubleText()).as("pixels beyond, text at 200 %").isZero();
+    window.onPhone();
+    all.assertThat(checks.pixelsBeyond()).as("pixels beyond a phone, text at 200 %").isZero();
     all.assertAll();
   }
 

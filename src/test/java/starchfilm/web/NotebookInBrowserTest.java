@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.Rectangle;
@@ -46,9 +47,17 @@ class NotebookInBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/trial/forecast?file=4-blend.json", "/compare"})
+  @CsvSource({
+    "/trial/forecast?file=4-blend.json, false",
+    "/trial/forecast?file=4-blend.json, true",
+    "/compare, false",
+    "/compare, true"
+  })
   void wordsInPicturesGrowWithTheText(
-      String path, Window window, @Served(Content.GARDEN) RunningSite site) {
+      String path, boolean phone, Window window, @Served(Content.GARDEN) RunningSite site) {
+    if (phone) {
+      window.onPhone();
+    }
     window.open(site, path);
     window.awaitText("peelable");
     List<Integer> heights = heightsInPictures(window);

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A table copied from a spreadsheet becomes trials, or none of it does. */
 class TableOfTrialsTest {
@@ -32,6 +34,26 @@ class TableOfTrialsTest {
     assertThat(page).contains("Still drying, as far as is noted: 2.");
     assertThat(Files.readString(site.folder().resolve("old-one.json")))
         .contains("\"kind\" : \"potato\"", "\"poured_at\" : \"2026-03-02\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "4, 5, rating, each cell is a number from 1 to 5",
+    "4, a bit sticky, remarks, not each cell is a number from 1 to 5"
+  })
+  void aColumnCalledNoteIsRatingOrRemarksAndThatIsSaid(
+      String first, String second, String key, String why, @Served RunningSite site)
+      throws IOException {
+    HttpResponse<String> saved =
+        site.post(
+            "/trials/table",
+            "table",
+            HEADS.replace("poured", "Note") + row("One", first) + row("Two", second));
+
+    String page =
+        Jsoup.parse(site.get(saved.headers().firstValue("Location").orElseThrow()).body()).text();
+    assertThat(page).contains("\"Note\" is read as " + key + ", for " + why);
+    assertThat(Files.readString(site.folder().resolve("two.json"))).contains('"' + key + '"');
   }
 
   @Test
