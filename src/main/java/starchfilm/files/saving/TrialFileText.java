@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.regex.Pattern;
 import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -25,6 +26,9 @@ import starchfilm.files.saving.SafeFile.WrittenFile;
  */
 public record TrialFileText(Path file, String text, String version) {
   private static final int LONGEST_NAME = 60;
+
+  /** The file in which the program keeps what it learned, and what Windows keeps for devices. */
+  private static final Pattern TAKEN = Pattern.compile("workshop|con|prn|aux|nul|(?:com|lpt)[0-9]");
 
   /**
    * Reads a file.
@@ -118,8 +122,7 @@ public record TrialFileText(Path file, String text, String version) {
   private static String base(String name) {
     String plain = Wording.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
     String base = plain.isEmpty() ? "trial" : plain;
-    // The name of the file in which the program keeps what it learned.
-    String free = base.equals("workshop") ? "workshop-trial" : base;
+    String free = TAKEN.matcher(base).matches() ? base + "-trial" : base;
     return free.substring(0, Math.min(LONGEST_NAME, free.length()));
   }
 

@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class NewTrialFileTest {
   private static final NewTrialFile SOUND =
@@ -33,6 +35,16 @@ class NewTrialFileTest {
     assertThat(written)
         .containsExactly(folder.resolve("sound.json"), folder.resolve("sound-2.json"));
     assertThat(folder.resolve("shed.csv")).hasSameBinaryContentAs(log);
+  }
+
+  /** On Windows what is written into nul.json is lost. */
+  @ParameterizedTest
+  @CsvSource({"NUL, nul-trial", "con, con-trial", "Com1, com1-trial", "Workshop, workshop-trial"})
+  void aNameThatIsTakenElsewhereIsLengthened(String name, String file) throws Exception {
+    NewTrialFile trial = new NewTrialFile(name, SOUND.text());
+
+    assertThat(NewTrialFile.write(List.of(trial), Optional.empty(), folder))
+        .containsExactly(folder.resolve(file + ".json"));
   }
 
   @Test
