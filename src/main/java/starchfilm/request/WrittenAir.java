@@ -38,6 +38,7 @@ final class WrittenAir {
 
   private static final Pattern PART = TYPED.get("part");
   private static final Pattern FAN = TYPED.get("fan");
+  private static final Pattern SWINGING = TYPED.get("swinging");
 
   private static final String BY_A_FAN = Allowed.plain(DryingPlace.FAN_M_PER_S) + " m/s";
 
@@ -125,7 +126,7 @@ final class WrittenAir {
       end = matcher.end();
       matcher.region(end, typed.length());
     }
-    if (end == 0 || !typed.substring(end).isBlank()) {
+    if (end == 0 || !SWINGING.matcher(typed.substring(end)).replaceFirst("").isBlank()) {
       throw unreadable(typed, allowed);
     }
     return parts;

@@ -157,7 +157,9 @@ public final class ScaleCourse {
       square += Math.pow((moved[POINTS] - restKg) / STEP, 2);
     }
     double leastKg = Math.min(nowKg.middle(), Band.normal(restKg, Math.sqrt(square)).low());
-    return new Band(Math.max(leastKg, nowKg.low()), nowKg.middle(), nowKg.high());
+    // Not less than nothing, either, however coarse the scale is.
+    double low = Math.max(Math.min(0, nowKg.middle()), Math.max(leastKg, nowKg.low()));
+    return new Band(low, nowKg.middle(), nowKg.high());
   }
 
   private double at(double[] massesKg, double timeS) {

@@ -56,6 +56,32 @@ class TodayCommandTest {
             "4 plates need you", "Peel Done (2 plates) now", "Check Forgotten (2 plates)", "Fresh");
   }
 
+  /** A plate of the year 2000 should have been ready by Wed 5 Jan. */
+  @Test
+  void aPlateOfAnotherYearIsDatedWithIt() throws IOException {
+    plate("Lost", "2000-01-01T09:00", "");
+    plate("Recent", "2026-03-10T10:00", "");
+
+    assertThat(said("today"))
+        .containsPattern(
+            "Check Lost \\(2 plates\\): it should have been ready by \\w+ \\d Jan 2000\\.")
+        .containsPattern(
+            "Check Recent \\(2 plates\\): it should have been ready by \\w+ \\d+ Mar\\.");
+  }
+
+  /** It said 10 g (−11 to 31). */
+  @Test
+  void aFilmNeverWeighsLessThanNothing() throws IOException {
+    plate(
+        "Coarse",
+        "2026-04-15T10:00",
+        "\"scale_g\": 100, \"weighings\": [{\"at\": \"+2h\", \"mass_g\": 740}]");
+    Path file = folder.resolve("Coarse.json");
+    Files.writeString(file, Files.readString(file).replaceAll(",\\s*\"tare_g\": 600", ""));
+
+    assertThat(said("today")).contains("The film alone").containsPattern("now \\d+ g \\(0–\\d+\\)");
+  }
+
   @Test
   void saysWhetherTheRoomIsCorrected() throws IOException {
     plate("Fresh", "2026-04-20T10:00", "");

@@ -35,10 +35,12 @@ class WrittenPlaceTest {
     assertThat(air.speedMPerS()).isEqualTo(0.1);
   }
 
-  @Test
-  void aSwingIsWarmestAndDriestAtThree() {
+  /** The second is written as the help of --room has it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"8-18C,50-80%", "8-18C,50-80% by night and day"})
+  void aSwingIsWarmestAndDriestAtThree(String typed) {
     // The pour is at noon.
-    AirState warmest = room("8-18C,50-80%").at(3 * 3600.0);
+    AirState warmest = room(typed).at(3 * 3600.0);
 
     assertThat(warmest.temperatureK()).isCloseTo(291.15, within(1e-9));
     assertThat(warmest.relativeHumidity()).isCloseTo(0.5, within(1e-9));

@@ -118,7 +118,7 @@ public record PlateNow(Standing standing) {
                       ready());
       case OVERDUE ->
           "Check %s: it should have been ready by %s. Peel it, or note what became of it."
-              .formatted(who, calendar().date(readyS.high()));
+              .formatted(who, calendar().date(readyS.high(), nowS));
       case NEVER_DRIES -> who + ": " + Headline.of(forecast());
       case MOULDS_SOON, MOULDS_LATER -> {
         String dry =
@@ -338,6 +338,6 @@ public record PlateNow(Standing standing) {
   private String near(double atS) {
     return Math.abs(atS - standing.nowS()) < 2 * DAY_S
         ? calendar().window(atS, atS)
-        : calendar().date(atS);
+        : calendar().date(atS, standing.nowS());
   }
 }

@@ -203,6 +203,21 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
         : date(at(afterPourS));
   }
 
+  /**
+   * The same for whoever is not told the year of the pour.
+   *
+   * @param afterPourS time since the pour (s)
+   * @param nowS the time since the pour at which it is read (s)
+   * @return with its year, where that is another one by then
+   */
+  public String date(double afterPourS, double nowS) {
+    return pouredAt.isPresent()
+            && afterPourS <= DATES_UP_TO_S
+            && at(afterPourS).getYear() != at(nowS).getYear()
+        ? DATE_AND_YEAR.format(at(afterPourS))
+        : date(afterPourS);
+  }
+
   /** The nearest full hour. */
   private LocalDateTime hour(double afterPourS) {
     return at(afterPourS).plusMinutes(30).truncatedTo(ChronoUnit.HOURS);
