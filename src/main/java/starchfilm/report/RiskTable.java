@@ -198,7 +198,7 @@ final class RiskTable {
   private static String movingAir(Trial trial) {
     if (trial.recipe().glycerol().mayHoldMethanol()) {
       return "a draught from open windows as strong as a fan's (no fan: the glycerol may hold"
-                 + " methanol)";
+          + " methanol)";
     }
     return trial.seen().hasFault(FaultKind.MOULD)
         ? "for the next pour a fan, its cable off the wet trays (none on film that moulds)"

@@ -5,9 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.util.Locale;
+import java.time.temporal.ChronoField;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,11 +24,6 @@ record LogDate(
     Optional<ZoneOffset> offset) {
   private static final Pattern WRITTEN =
       PackedPatterns.of(LogDate.class, "dates.patterns").get("figures");
-  private static final DateTimeFormatter TIME =
-      new DateTimeFormatterBuilder()
-          .parseCaseInsensitive()
-          .appendPattern("[h:mm[:ss]a][H:mm[:ss]]")
-          .toFormatter(Locale.ENGLISH);
 
   static Optional<LogDate> parse(String written) {
     Matcher date = WRITTEN.matcher(written);
@@ -46,8 +39,7 @@ record LogDate(
     int second = Integer.parseInt(date.group(3));
     int third = Integer.parseInt(date.group(4)) + (yearDigits == 2 ? 2000 : 0);
     try {
-      String half = date.group(6) == null ? "" : date.group(6);
-      LocalTime time = LocalTime.parse(date.group(5) + half, TIME);
+      LocalTime time = time(date);
       Optional<LocalDateTime> dayFirst =
           yearFirst ? moment(first, second, third, time) : moment(third, second, first, time);
       // With points between them the day is always first.
@@ -57,10 +49,26 @@ record LogDate(
           new LogDate(
               dayFirst,
               yearFirst ? dayFirst : monthFirst,
-              Optional.ofNullable(date.group(7)).map(ZoneOffset::of)));
+              Optional.ofNullable(date.group("offset")).map(ZoneOffset::of)));
     } catch (DateTimeException e) {
       return Optional.empty();
     }
+  }
+
+  private static LocalTime time(Matcher date) {
+    int hour = Integer.parseInt(date.group("hour"));
+    String half = date.group("half");
+    if (half != null) {
+      boolean afternoon = half.equalsIgnoreCase("pm");
+      hour =
+          Math.floorMod(ChronoField.CLOCK_HOUR_OF_AMPM.checkValidIntValue(hour), 12)
+              + (afternoon ? 12 : 0);
+    }
+    String seconds = date.group("seconds");
+    return LocalTime.of(
+        hour,
+        Integer.parseInt(date.group("minutes")),
+        seconds == null ? 0 : Integer.parseInt(seconds));
   }
 
   private static Optional<LocalDateTime> moment(int year, int month, int day, LocalTime time) {
