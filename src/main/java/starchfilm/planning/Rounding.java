@@ -9,6 +9,8 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.figures.Figures;
 
 /**
  * Turns a design into grams that the balance can show.
@@ -74,6 +76,11 @@ final class Rounding {
     double steam = waterInPaste * PotRules.STEAM.value() / (1 - PotRules.STEAM.value());
     // On a coarse balance the nearest step may be less than the paste itself holds.
     double waterKg = Math.max(nearest(water + steam), Math.ceil(water / stepKg) * stepKg);
+    Refusal.unless(
+        waterKg >= 0,
+        "vinegar in a pot",
+        Figures.grams(vinegarKg) + " g",
+        "at most the " + Figures.grams(vinegarKg + waterKg) + " g of water it takes; write less");
     double lost = waterKg - water;
     Recipe recipe =
         new Recipe(

@@ -1,9 +1,11 @@
 package starchfilm.planning;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.figures.Figures;
+import starchfilm.numerics.units.Plural;
 
 /**
  * A series of pours that differ in one thing.
@@ -25,7 +27,7 @@ public record SeriesRequest(
     names = names.isEmpty() ? letters(values.size()) : List.copyOf(names);
     require(
         values.size() >= 2 && values.size() <= MOST_GROUPS,
-        values.size() + " values",
+        Plural.of(values.size(), "value"),
         "2 to " + MOST_GROUPS + " values",
         "write 15,20,25");
     require(
@@ -42,9 +44,16 @@ public record SeriesRequest(
     }
     require(
         names.size() == values.size(),
-        names.size() + " names for " + values.size() + " groups",
+        Plural.of(names.size(), "name") + " for " + values.size() + " groups",
         "one name per group",
         "write as many names as values, separated by commas");
+    require(
+        names.stream().noneMatch(String::isBlank)
+            && names.stream().map(name -> name.toLowerCase(Locale.ROOT)).distinct().count()
+                == names.size(),
+        "a name twice, or none",
+        "a name of its own for each group",
+        "write names such as Red,Green,Blue");
     require(
         platesEach >= 1 && platesEach <= MOST_PLATES,
         platesEach + " plates per group",
