@@ -103,7 +103,8 @@ class AssayCommandTest {
             "assay|--label|99 %", "--mass: not given; write what the jar holds, such as 500g"),
         Arguments.of(
             "assay|--mass|500|--label|99 %",
-            "--mass: \"500\" given, allowed a mass or a volume, such as 250 g or 200 ml; add the unit"),
+            "--mass: \"500\" given, allowed a mass or a volume, such as 250 g or 200 ml; add the"
+                + " unit"),
         Arguments.of(
             "assay|--mass|500 g|--label|0.995 %",
             "glycerol by the label: 0.995 % given, allowed 20 to 100 %; write the per cent of the"
@@ -127,8 +128,8 @@ class AssayCommandTest {
             "--label: given beside a record of recovery, which shows it; leave it" + " out"),
         Arguments.of(
             "assay|--mass|120 g|--oil|sunflower|1 l|--alcohol|methanol|200 ml",
-            "--catalyst: not given; write lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs"
-                + " it"),
+            "--catalyst: not given; write lye and mass, such as NaOH \"3.5 g\"; a recovered jar"
+                + " needs it"),
         Arguments.of(
             RECORD + "|--taken-out|adsorbent|3 g",
             "--taken-out: adsorbent given, but none was added; write --added adsorbent with its"
@@ -140,6 +141,22 @@ class AssayCommandTest {
         Arguments.of(
             "assay|ph|--volume|500 ml|--from|acid|--to|10|--with|HCl|--strength|0.1 mol/l",
             "--from: \"acid\" given, allowed a pH, 0 to 14; write one number without a unit"));
+  }
+
+  /** A litre caught of 220 ml left "from none to 0 g" of methanol in the jar. */
+  @Test
+  void noMoreComesOutThanWentIn() {
+    assertThat(run(RECORD + "|--alcohol-out|1 l")).isEqualTo(2);
+    assertThat(terminal.err())
+        .containsPattern("alcohol caught: 79\\d g given, allowed at most the 17\\d g that went in;")
+        .contains("what was caught beyond that is water, so write the alcohol alone");
+
+    assertThat(run(RECORD + "|--acid|HCl|30 ml|10 %|--salt-out|5 kg")).isEqualTo(2);
+    assertThat(terminal.err())
+        .containsPattern(
+            "salt filtered off: 5000 g given, allowed about the [5-9][.0-9]* g that acid");
+
+    assertThat(run(RECORD + "|--acid|HCl|30 ml|10 %|--salt-out|4 g|--alcohol-out|100 ml")).isZero();
   }
 
   @ParameterizedTest
@@ -159,8 +176,8 @@ class AssayCommandTest {
                 + " as 20C",
             "starchfilm: --bottle: \"258\" given, allowed a mass, such as 412 g or 8 oz; add"
                 + " the unit",
-            "starchfilm: --mass: \"lots\" given, allowed a mass or a volume, such as 250 g or 200 ml;"
-                + " write one number with its unit");
+            "starchfilm: --mass: \"lots\" given, allowed a mass or a volume, such as 250 g or 200"
+                + " ml; write one number with its unit");
   }
 
   @Test

@@ -59,6 +59,15 @@ public record RecoveryBalance(
   /** Glycerol that a kilogram of adsorbent holds back (kg); judged, no source. */
   private static final double GLYCEROL_ON_ADSORBENT = 1;
 
+  /** What two weighings of the same may differ by (ratio); judged. */
+  private static final double WEIGHED_ALIKE = 1.05;
+
+  /** Salt that was not quite dry weighs up to so many times as much; judged. */
+  private static final double MOIST_SALT = 2;
+
+  /** Salt that nobody asks about (kg); judged. */
+  private static final double LEAST_SALT_KG = 2e-3;
+
   /** Where the sums come from. */
   public static final Source SOURCE =
       new Source(
@@ -78,6 +87,7 @@ public record RecoveryBalance(
     double alcoholPerFat = alcoholMol / log.oil().fatMol().value();
     Estimate bound = log.oil().fatMol().times(log.shareWorkedUp()).times(MolarMass.GLYCEROL);
     Neutralisation neutralisation = Neutralisation.of(log);
+    requireNoMoreOutThanIn(log, neutralisation.saltKg());
     Estimate additionsLeft =
         log.additions().stream()
             .map(LaterAddition::solidsLeftKg)
@@ -107,6 +117,33 @@ public record RecoveryBalance(
         log.additions().stream().anyMatch(a -> a.agent() == LaterAddition.Agent.ADSORBENT));
   }
 
+  /** More alcohol or salt out than in says that one of both was not weighed, and hides the rest. */
+  private static void requireNoMoreOutThanIn(RecoveryLog log, Estimate saltMade) {
+    double thinners =
+        log.additions().stream()
+            .filter(a -> a.agent().isAlcohol())
+            .mapToDouble(a -> a.massKg().value())
+            .sum();
+    double alcohol = log.alcoholKg().value() * log.shareWorkedUp().value() + thinners;
+    Refusal.unless(
+        log.alcoholTakenOffKg().value() <= alcohol * WEIGHED_ALIKE,
+        "alcohol caught",
+        Figures.grams(log.alcoholTakenOffKg().value()) + " g",
+        "at most the "
+            + Figures.grams(alcohol)
+            + " g that went in; what was caught beyond that is water, so write the alcohol alone");
+    double added = log.additions().stream().mapToDouble(a -> a.massKg().value()).sum();
+    double salt = saltMade.value() + Band.Z90 * saltMade.sd() + added;
+    Refusal.unless(
+        log.saltTakenOutKg().value() <= MOIST_SALT * salt + LEAST_SALT_KG,
+        "salt filtered off",
+        Figures.grams(log.saltTakenOutKg().value()) + " g",
+        "about the "
+            + Figures.grams(salt)
+            + " g that acid, lye and additions can have made; dry it and weigh it again, or write"
+            + " the acid that was used");
+  }
+
   private static Estimate glycerolKg(
       RecoveryLog log, Estimate bound, double alcoholPerFat, Estimate others) {
     double least =
@@ -120,7 +157,8 @@ public record RecoveryBalance(
         Figures.grams(log.jarKg().value()) + " g",
         """
         %s g or more, since the batch must have given at least %s g glycerol beside %s g salt, soap \
-        and fatty acid; weigh the jar's content again, or say how much of the crude layer went in"""
+        and fatty acid; weigh the jar's content again, or say how much of the crude layer went in\
+        """
             .formatted(
                 Figures.grams(least + others.value()),
                 Figures.grams(least),
