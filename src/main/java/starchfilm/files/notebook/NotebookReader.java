@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
@@ -86,13 +87,16 @@ public final class NotebookReader {
    * Reads files and folders, each file in a way of one's own.
    *
    * @param filesOrFolders as above
-   * @param reader reads a file, such as one that keeps what it read
+   * @param reader reads a file, such as one that keeps what it read; called from several threads at
+   *     once
    * @return the trials and the faults
    */
   public static Notebook read(List<Path> filesOrFolders, Function<Path, TrialReading> reader) {
     NotebookReader notebook = new NotebookReader(filesOrFolders);
     filesOrFolders.forEach(notebook::name);
-    notebook.files.values().forEach(file -> notebook.add(file, reader.apply(file)));
+    List<Path> files = List.copyOf(notebook.files.values());
+    List<TrialReading> readings = files.parallelStream().map(reader).toList();
+    IntStream.range(0, files.size()).forEach(i -> notebook.add(files.get(i), readings.get(i)));
     notebook.trials.sort(ORDER);
     notebook.putAway.sort(ORDER);
     List<JarLevel> levels = notebook.levels();
