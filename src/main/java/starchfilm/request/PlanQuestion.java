@@ -4,6 +4,7 @@ import static starchfilm.files.amount.Dimension.SHARE;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,7 @@ import starchfilm.planning.Wish;
  * @param log the log of the room, where it has one
  * @param series the one thing to vary, where a series is asked for
  * @param pieces the film needed, where the plan is asked for backwards
+ * @param now the clock on the wall when it was asked: the pour is then
  * @param assumptions what was taken for granted, a sentence each
  */
 public record PlanQuestion(
@@ -42,6 +44,7 @@ public record PlanQuestion(
     Optional<Path> log,
     Optional<SeriesRequest> series,
     Optional<Pieces> pieces,
+    LocalDateTime now,
     List<String> assumptions) {
 
   /** Strips that are pulled of each plate of a series; assumed. */
@@ -92,6 +95,7 @@ public record PlanQuestion(
                 place.get().log(),
                 series,
                 pieces,
+                LocalDateTime.now(clock),
                 in.assumptions()));
   }
 

@@ -19,9 +19,11 @@ import starchfilm.planning.ThicknessRequest;
  *
  * @param trial the trial; how thick it is poured is not used
  * @param request what is asked of its casting
+ * @param by the date, by the clock on the wall
  * @param assumptions what was taken for granted, a sentence each
  */
-public record ThicknessQuestion(Trial trial, ThicknessRequest request, List<String> assumptions) {
+public record ThicknessQuestion(
+    Trial trial, ThicknessRequest request, String by, List<String> assumptions) {
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
@@ -55,7 +57,10 @@ public record ThicknessQuestion(Trial trial, ThicknessRequest request, List<Stri
         () -> {
           Casting casting = trial.orElseThrow().casting();
           return new ThicknessQuestion(
-              trial.get(), of(casting, byS, in.one("trial.rim", LENGTH::si)), in.assumptions());
+              trial.get(),
+              of(casting, byS, in.one("trial.rim", LENGTH::si)),
+              WrittenDate.shown(byS, clock),
+              in.assumptions());
         });
   }
 

@@ -51,6 +51,12 @@ final class WrittenDate {
     return WallClock.secondsBetween(now, by);
   }
 
+  /** The date to which it is so long from now (s), such as {@code Tue 1 Dec, 20:17}. */
+  static String shown(double fromNowS, Clock clock) {
+    LocalDateTime now = LocalDateTime.now(clock);
+    return shown(WallClock.after(now, fromNowS), now);
+  }
+
   private static String shown(LocalDateTime time, LocalDateTime now) {
     return (time.getYear() == now.getYear() ? SHOWN : SHOWN_WITH_YEAR).format(time);
   }

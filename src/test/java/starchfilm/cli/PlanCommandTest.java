@@ -167,7 +167,9 @@ class PlanCommandTest {
     assertThat(plan("--by", "5d")).isZero();
 
     assertThat(terminal.out())
-        .startsWith("Asked for: flexible film from 250 g of glycerol (205 g pure)")
+        .containsPattern(
+            "\\ASafest and closest to the wish:\nPour \\d+ g on each level plate, [0-9.]+ mm wet; poured")
+        .contains("Asked for: flexible film from 250 g of glycerol (205 g pure)")
         .contains("1. Safest", "Most film", "eady soonest", "potato starch", "that boils off")
         .contains("Weigh the empty pot", "it thickens between 59 and 68 °C")
         .contains("dry through, thick spot", "Ready by your date, 5.0 days after the pour, in ")

@@ -96,12 +96,19 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
   }
 
   private List<String> recipeLines() {
-    List<String> lines =
-        new ArrayList<>(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
+    List<String> lines = new ArrayList<>();
     List<RecipeSheet> sheets = sheets();
     if (sheets.isEmpty()) {
-      lines.add("");
       lines.addAll(nothingFits());
+    } else if (plan.pieces().isEmpty()) {
+      lines.add(sheets.get(0).title() + ":");
+      lines.add(sheets.get(0).lead(question.now()));
+    }
+    if (!lines.isEmpty()) {
+      lines.add("");
+    }
+    lines.addAll(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
+    if (sheets.isEmpty()) {
       lines.add("");
       return lines;
     }

@@ -7,6 +7,7 @@ import static starchfilm.numerics.figures.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.numerics.units.Plural;
@@ -34,6 +36,7 @@ import starchfilm.report.FilmFigure;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 
@@ -165,6 +168,25 @@ public record RecipeSheet(
     return recipe.potfuls().stream()
         .map(potful -> PotfulSheet.of(potful, PotfulSheet.heading(potful, alone)))
         .toList();
+  }
+
+  /**
+   * The answer in one sentence: what to pour, and when it is dry.
+   *
+   * @param now when it is poured, by the clock on the wall
+   * @return such as {@code Pour 139 g on each level plate, 2.3 mm wet; poured now, it is dry
+   *     through in the thick spot Tue 1 Dec, about 13:00 (10–17).}
+   */
+  public String lead(LocalDateTime now) {
+    Band dryS = recipe.drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    return "Pour %s, %s wet; %s."
+        .formatted(
+            perPlate(),
+            MILLIMETRE.figure(recipe.casting().pour().wetThicknessM().value()),
+            recipe.drying().verdict() == DryingVerdict.TOO_DAMP || Double.isInfinite(dryS.middle())
+                ? "in this room it does not dry through"
+                : "poured now, it is dry through in the thick spot "
+                    + new PourCalendar(Optional.of(now)).range(dryS));
   }
 
   /** The film in one line. */

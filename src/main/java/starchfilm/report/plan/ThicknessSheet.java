@@ -71,11 +71,15 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
     return table.assuming(question.assumptions()).cautioning(cautions());
   }
 
-  /** The answer alone, in sentences. */
+  /** The answer alone, in sentences: how thick, what is odd, and what that is like. */
   public List<String> said() {
+    return Stream.of(pours(), odd(), around()).flatMap(List::stream).toList();
+  }
+
+  /** What is odd about what was asked, and about the pours that answer it. */
+  public List<String> odd() {
     ThicknessRequest request = answer.request();
-    List<String> lines = new ArrayList<>();
-    Stream.concat(
+    return Stream.concat(
             Oddity.of(question.trial()).stream()
                 .filter(
                     odd ->
@@ -84,22 +88,32 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
                 .filter(pour -> pour.reach() == DateReach.FOUND)
                 .flatMap(
                     pour -> Oddity.thin(request.casting().pouredTo(pour.wetThicknessM())).stream()))
-        .map(OddityWords::of)
-        .forEach(sentence -> lines.add("Odd: " + sentence));
+        .map(odd -> "Odd: " + OddityWords.of(odd))
+        .toList();
+  }
+
+  /** How thick, a sentence a pour; the surest first: it is the one to take. */
+  public List<String> pours() {
+    List<String> lines = new ArrayList<>();
+    for (int i = answer.pours().size() - 1; i >= 0; i--) {
+      lines.add(line(answer.pours().get(i)));
+    }
+    return lines;
+  }
+
+  /** What it is dried on and in, what the surest pour is like, and what limits it. */
+  public List<String> around() {
+    ThicknessRequest request = answer.request();
+    List<String> lines = new ArrayList<>();
+    lines.add("");
     lines.add(
-        "Dry through everywhere within %s on %s, in %s and %s, air at %s:"
+        "That is within %s on %s, in %s and %s, air at %s."
             .formatted(
                 Spans.given(request.byS()),
                 RecipeWords.plate(request.casting().plate()),
                 RoomWords.humidity(request.casting().room()),
                 RoomWords.temperature(request.casting().room()),
                 RoomWords.speed(request.casting().room())));
-    lines.add("");
-    // The surest first: it is the one to take.
-    for (int i = answer.pours().size() - 1; i >= 0; i--) {
-      lines.add(line(answer.pours().get(i)));
-    }
-    lines.add("");
     if (!isAnyFound()) {
       lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     } else if (answer.surest().reach() == DateReach.FOUND) {
@@ -118,19 +132,21 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
     return lines;
   }
 
-  private static String line(PourThickness pour) {
-    String found =
-        switch (pour.reach()) {
-          case TOO_SOON -> "no pour, not even one of 0.1 mm";
-          case ANY -> "any pour up to 25 mm; thicker ones were not computed";
-          case FOUND ->
-              "%s wet, %s g per plate, which dries to %s"
-                  .formatted(
-                      MILLIMETRE.figure(pour.wetThicknessM()),
-                      Figures.whole(GRAM.of(pour.pourKg())),
-                      MICROMETRE.band(pour.dryThicknessM()));
-        };
-    return "in " + PlanWords.chance(pour.sure()) + " likely cases: " + found;
+  private String line(PourThickness pour) {
+    String dry =
+        "dry through everywhere by %s in %s likely cases"
+            .formatted(question.by(), PlanWords.chance(pour.sure()));
+    return switch (pour.reach()) {
+      case TOO_SOON -> "No pour is " + dry + ", not even one of 0.1 mm.";
+      case ANY -> "Any pour up to 25 mm is " + dry + "; thicker ones were not computed.";
+      case FOUND ->
+          "Pour %s wet, %s g per plate: it is %s, and %s thick then."
+              .formatted(
+                  MILLIMETRE.figure(pour.wetThicknessM()),
+                  Figures.whole(GRAM.of(pour.pourKg())),
+                  dry,
+                  MICROMETRE.band(pour.dryThicknessM()));
+    };
   }
 
   private List<String> limits() {
