@@ -46,7 +46,7 @@ class LearnPageTest {
     ((ObjectNode) plate).remove("weighings");
     json.writeValue(site.folder().resolve("unweighed.json").toFile(), plate);
     String page = site.get("/trial/forecast?file=unweighed.json").body();
-    return page.replaceAll("(?s).*class=\"headline\">([^<]+)<.*", "$1");
+    return page.replaceAll("(?s).*>(The forecast: [^<]+)<.*", "$1");
   }
 
   @ParameterizedTest

@@ -28,6 +28,16 @@ class TrialPageTest {
   }
 
   @Test
+  void aRatedTrialBeginsWithHowItWent() throws IOException {
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "rated", "rating", "4");
+
+    String page = site.get("/trial/forecast?file=" + DryingTrial.FILE).body();
+    assertThat(page)
+        .containsSubsequence(
+            "class=\"headline\">Rated 4 of 5, without a fault.<", "The forecast: ");
+  }
+
+  @Test
   void notesAWeighingAndSaysSo() throws IOException {
     HttpResponse<String> answer =
         site.post("/trial/note", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690,5");

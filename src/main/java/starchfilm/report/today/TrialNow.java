@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.figures.Spans;
+import starchfilm.numerics.units.Plural;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.PourCalendar;
@@ -34,9 +35,19 @@ public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
     return DryingFigure.readOuts(forecast, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  /** The ends of its plates; empty where none is noted, or one still dries. */
+  /** The ends of its plates and its rating; empty where none is noted, or a plate still dries. */
   public String ended() {
-    return plates.isEmpty() ? ended(forecast.trial()) : "";
+    return plates.isEmpty() ? (ended(forecast.trial()) + rated(forecast.trial())).strip() : "";
+  }
+
+  private static String rated(Trial trial) {
+    int faults = trial.seen().faults().size();
+    return trial.seen().rating().isEmpty()
+        ? ""
+        : " Rated %s of 5, %s."
+            .formatted(
+                trial.seen().rating().getAsInt(),
+                faults == 0 ? "without a fault" : "with " + Plural.of(faults, "fault"));
   }
 
   private static String ended(Trial trial) {
