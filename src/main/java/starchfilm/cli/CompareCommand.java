@@ -1,12 +1,10 @@
 package starchfilm.cli;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import starchfilm.advice.Adviser;
 import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.numerics.units.Plural;
 import starchfilm.report.Comparison;
@@ -35,17 +33,15 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
     TrialForecasts forecasts = files.forecasts(workshops, "to compare");
     Comparison comparison = Comparison.of(notebook, forecasts);
     results.write(comparison::table);
-    results.write(PAGE, () -> page(comparison, notebook, workshops));
-    results.say(PAGE, Plural.of(comparison.trials().size(), "trial") + " on ", ".");
+    if (results.has(PAGE)) {
+      Comparison whole = comparison.with(new Adviser(workshops), workshops.all(notebook.trials()));
+      results.write(PAGE, () -> new ComparisonReport(new PageRenderer()).html(whole));
+      results.say(PAGE, Plural.of(comparison.trials().size(), "trial") + " on ", ".");
+      results.print(whole.advised().lines());
+    }
     if (!files.isEachUsed()) {
       asked.err().println("starchfilm: files with a fault are left out.");
     }
     return files.exitCode(forecasts.failures().isEmpty());
-  }
-
-  private static String page(Comparison comparison, Notebook notebook, Workshops workshops) {
-    List<Workshop> taught = workshops.all(notebook.trials());
-    return new ComparisonReport(new PageRenderer())
-        .html(comparison.with(new Adviser(workshops), taught));
   }
 }

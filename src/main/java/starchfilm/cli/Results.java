@@ -48,6 +48,11 @@ final class Results {
     return files.isEmpty();
   }
 
+  /** Whether a result goes somewhere. */
+  boolean has(String key) {
+    return files.containsKey(key);
+  }
+
   /** Whether one of them is standard output, so that no text goes there. */
   boolean areOnStandardOutput() {
     return files.values().stream().anyMatch(OutputFile::isStandardOutput);

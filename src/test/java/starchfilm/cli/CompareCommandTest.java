@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CompareCommandTest {
   private static final Path STARTER =
       Path.of("formulations", "starter-first-film.json").toAbsolutePath();
+
+  private static final Path GARDEN = Path.of("formulations", "garden").toAbsolutePath();
 
   @TempDir private Path folder;
   private Terminal terminal;
@@ -58,16 +62,33 @@ class CompareCommandTest {
 
   @Test
   void sixTrialsAreALightPage() throws IOException {
-    Path garden = Path.of("formulations", "garden").toAbsolutePath();
-    assertThat(terminal.run("compare", garden.toString(), "--out", "page.html")).isZero();
+    assertThat(terminal.run("compare", GARDEN.toString(), "--out", "page.html")).isZero();
     assertThat(Files.size(folder.resolve("page.html"))).isLessThan(300_000);
+  }
+
+  /** Where there is a page; a table alone is for other programs. */
+  @Test
+  void saysWhatToTryNextAsThePageDoes() throws IOException {
+    assertThat(terminal.run("compare", GARDEN.toString(), "--csv", "table.csv")).isZero();
+    assertThat(terminal.out()).doesNotContain("What to try next");
+    assertThat(terminal.run("compare", GARDEN.toString(), "--out", "page.html")).isZero();
+
+    Element next =
+        Jsoup.parse(Files.readString(folder.resolve("page.html")))
+            .selectFirst("section.advice[aria-labelledby=next]");
+    String said = terminal.out().replaceAll("\\s+", " ");
+    assertThat(said)
+        .contains("What to try next: " + next.selectFirst(".from a span:last-child").text());
+    assertThat(next.select(".try li").eachText())
+        .isNotEmpty()
+        .allMatch(
+            change -> said.toLowerCase(Locale.ROOT).contains(change.toLowerCase(Locale.ROOT)));
   }
 
   @Test
   void saysOnceWhatIsOddAboutALogThatTwoTrialsShare() throws IOException {
-    Path garden = Path.of("formulations", "garden").toAbsolutePath();
-    Path trial = garden.resolve("5-blend-in-the-shed.json");
-    Files.copy(garden.resolve("shed-april.csv"), folder.resolve("shed-april.csv"));
+    Path trial = GARDEN.resolve("5-blend-in-the-shed.json");
+    Files.copy(GARDEN.resolve("shed-april.csv"), folder.resolve("shed-april.csv"));
     Files.copy(trial, folder.resolve("one.json"));
     Files.writeString(
         folder.resolve("other.json"), Files.readString(trial).replace("in the shed", "again"));

@@ -11,13 +11,17 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
+import starchfilm.advice.NextTrial;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.PlainWords;
 
 /**
  * The advice of the notebook, computed on all cores.
@@ -80,6 +84,31 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
                     index -> index,
                     index -> ofTrial(adviser, trials, index, before(trials, poured, index), best)));
     return new Advised(over.join(), new HashMap<>(after), poured.size() - latest.size());
+  }
+
+  /**
+   * What to try next over all trials, for who reads no page.
+   *
+   * @return whole sentences, with the cautions of the change; none where no plate has a history
+   */
+  public List<String> lines() {
+    return over.stream().flatMap(Advised::lines).toList();
+  }
+
+  private static Stream<String> lines(NotebookAdvice advice) {
+    String verdict =
+        "What to try next: %s. %s".formatted(advice.from().trial().name(), advice.verdict());
+    if (advice.next().isEmpty()) {
+      return Stream.of(verdict);
+    }
+    NextTrial next = advice.next().get();
+    String changes = String.join("; ", next.changes()) + ".";
+    return Stream.of(
+            Stream.of(
+                verdict + " " + (verdict.endsWith(":") ? changes : PlainWords.capital(changes))),
+            next.newCautions().stream().map(caution -> "! " + PlainWords.word(caution)),
+            Cautions.of(next).stream().map(caution -> "! " + caution.sentence()))
+        .flatMap(lines -> lines);
   }
 
   /** What was advised; where that cannot be computed, what is said instead. */
