@@ -25,6 +25,9 @@ public sealed interface Oddity {
   /** A syrup rather than a film (kg glycerol per kg dry starch). */
   double NOT_SET_ABOVE = 1;
 
+  /** More other solids than the film's rules know, see InertSolids (kg per kg dry solids). */
+  double FILLED_ABOVE = 0.3;
+
   /** Thinner nobody spreads a paste by hand or rod (m). */
   double SPREAD_FROM_M = 0.3e-3;
 
@@ -70,6 +73,13 @@ public sealed interface Oddity {
    * @param glycerolPerStarch kg per kg dry starch
    */
   record DoesNotSet(double glycerolPerStarch) implements Oddity {}
+
+  /**
+   * Much of it is neither starch nor glycerol.
+   *
+   * @param shareOfDry of the dry solids (ratio)
+   */
+  record Filled(double shareOfDry) implements Oddity {}
 
   /**
    * Too thin to be spread or peeled.
@@ -134,6 +144,9 @@ public sealed interface Oddity {
     double glycerol = composition.glycerolPerDryStarch();
     if (glycerol > NOT_SET_ABOVE && composition.dryStarch() > 0) {
       odd.add(new DoesNotSet(glycerol));
+    }
+    if (composition.inertFractionOfDry() > FILLED_ABOVE) {
+      odd.add(new Filled(composition.inertFractionOfDry()));
     }
     if (glycerolWeighed && casting.paste().plasticiserRelativeSd() > 0) {
       CoarseBalance balance = new CoarseBalance(recipe.glycerol().massKg(), glycerol);

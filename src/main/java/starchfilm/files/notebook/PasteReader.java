@@ -14,12 +14,14 @@ import starchfilm.material.recipe.Recipe;
 /**
  * Cooks the recipe of a file, unless its amounts make no paste that could become a film.
  *
- * <p>Both limits are far from any recipe and judged, no source: with less starch the paste stays
- * water, and with more glycerol the film stays a syrup. They are there for a slip of the pen.
+ * <p>The limits are far from any recipe and judged, no source: with less starch the paste stays
+ * water, with more glycerol the film stays a syrup, with more of other solids it is a powder. They
+ * are there for a slip of the pen.
  */
 final class PasteReader {
   private static final double LEAST_STARCH = 0.005;
   private static final double MOST_GLYCEROL_PER_STARCH = 5;
+  private static final double MOST_INERT = 0.9;
 
   private PasteReader() {}
 
@@ -61,6 +63,14 @@ final class PasteReader {
               + " g glycerol per 100 g dry starch",
           "at most " + Words.number(PERCENT_PER_UNIT * MOST_GLYCEROL_PER_STARCH) + " g",
           "check the grams of glycerol and of starch; such a mixture stays liquid");
+    } else if (composition.inertFractionOfDry() > MOST_INERT) {
+      fault(
+          trial,
+          "inert_g",
+          Words.number(PERCENT_PER_UNIT * composition.inertFractionOfDry())
+              + " % of the solids neither starch nor glycerol",
+          "at most " + Words.number(PERCENT_PER_UNIT * MOST_INERT) + " %",
+          "check the grams of other solids and of starch");
     } else if (composition.waterKgPerKgDry() < DryingLimits.START_MOISTURE.min()) {
       fault(
           trial,

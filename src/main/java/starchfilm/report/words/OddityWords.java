@@ -74,6 +74,12 @@ public final class OddityWords {
           + " g glycerol per 100 g starch does not set to a film: it stays a sticky gel. Take 20 to"
           + " 40 g; is an amount mistyped?";
     }
+    if (odd instanceof Oddity.Filled filled) {
+      return PERCENT.whole(filled.shareOfDry())
+          + " % of the dry film is neither starch nor glycerol. The forecast takes that as solids"
+          + " without water and knows no such film: its times and figures are a guess. Is an amount"
+          + " mistyped?";
+    }
     if (odd instanceof Oddity.TooThin thin) {
       return ("%s wet cannot be spread evenly by hand or rod, and film of %s hardly peels in one"
               + " piece: pour at least %s.")

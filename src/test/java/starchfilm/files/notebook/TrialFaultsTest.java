@@ -58,6 +58,8 @@ class TrialFaultsTest {
         "recipe.glycerol.mass_g | 200 | `recipe.glycerol: 1030 g glycerol per 100 g dry starch"
             + " given, allowed at most 500 g; check the grams of glycerol and of starch; such a"
             + " mixture stays liquid`",
+        "recipe.inert_g | 1000 | `recipe.inert_g: 97.9 % of the solids neither starch nor glycerol"
+            + " given, allowed at most 90 %; check the grams of other solids and of starch`",
         "use.rh_pct | 100 | `use.rh_pct: 100 given, allowed 0, or more than 1 up to 99 %; write the"
             + " relative humidity where the film is used, such as 50`",
         "use.air_C | -273.15 | `use.air_C: -273.15 given, allowed -20 to 90 °C; write degrees"
