@@ -146,6 +146,16 @@ class OddRecipesTest {
     assertThat(run("dry|trace.json").exit()).isZero();
   }
 
+  /** Half of the paste stayed in the pot: how thick it lies on a plate nobody described is open. */
+  @Test
+  void pasteThatWasNotPouredMakesNoPlateThicker() {
+    String typed = TYPED + "potato 20g|--glycerol|5.0g|--water|400g|--poured-mass|150g";
+
+    assertThat(oneLine(run(typed).out()))
+        .contains("wet thickness (--wet) as 2 to 5 mm")
+        .doesNotContain("all of the paste");
+  }
+
   /** Right below the pour. */
   @Test
   void aThicknessNobodyCanPourIsSaid() {

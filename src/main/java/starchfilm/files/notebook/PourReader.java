@@ -150,7 +150,8 @@ final class PourReader {
     if (notedM.isPresent()) {
       return notedM.get();
     }
-    if (paste.isPresent()) {
+    // Where only a part of the paste was weighed onto a plate, all of it says nothing.
+    if (paste.isPresent() && !pour.has("poured_g")) {
       double mostM = paste.get().massKg() / (density(paste.get()) * allM2);
       boolean fits = wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM);
       if (areaKnown ? fits : fits && mostM <= THICKEST_ON_ANY_M) {
