@@ -47,12 +47,13 @@ public final class Headline {
   public static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
     if (verdict == DryingVerdict.TOO_DAMP) {
-      return isOnColdBench(trial)
-          ? "On this bench, colder than the air, the room is too damp to dry the film: it would"
-              + " settle"
-              + " at %s. A warmer bench or drier air is needed.".formatted(moisture(trial))
-          : "This room is too damp to dry the film: it would settle at %s. Drier or warmer air is needed."
-              .formatted(moisture(trial));
+      String why =
+          isOnColdBench(trial)
+              ? "On this bench, colder than the air, the room is too damp to dry the film: it would"
+                  + " settle at %s. A warmer bench or drier air is needed."
+              : "This room is too damp to dry the film: it would settle at %s. Drier or warmer air"
+                  + " is needed.";
+      return why.formatted(moisture(trial));
     }
     if (verdict == DryingVerdict.NEVER_PEELABLE) {
       return ("Never peelable in this room: the film settles at %s, too soft and moist to peel."
