@@ -1,8 +1,7 @@
 package starchfilm.report;
 
-import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Makes the comparison page: one file that needs nothing else to be read.
@@ -10,14 +9,8 @@ import java.util.regex.Pattern;
  * @param renderer what fills the templates
  */
 public record ComparisonReport(PageRenderer renderer) {
-  private static final Pattern INDENTS = Pattern.compile("\\s*\n\\s*");
-
-  /**
-   * The part of the page on one trial.
-   *
-   * @param filled its template, filled: safe as it stands, for user text was escaped there
-   */
-  record FilledTrial(TrialView trial, String filled) {}
+  /** Where the template leaves room for the parts; user text is escaped, so it cannot say this. */
+  private static final String PARTS = "<!-- parts -->";
 
   /**
    * The page, held against its first trial.
@@ -37,9 +30,17 @@ public record ComparisonReport(PageRenderer renderer) {
    * @return an HTML document; the same for the same comparison, byte for byte
    */
   public String html(Comparison comparison, int base) {
-    String html = renderer.render("comparison", content(comparison, Around.nothing(base)));
-    // Lines are indented for those who read templates; thousands of them weigh.
-    return INDENTS.matcher(html).replaceAll("\n");
+    ComparisonPage page = ComparisonPage.of(comparison, Around.nothing(base));
+    // Filled beside one another, and put in as they are: a template would read them all again.
+    String parts = page.trials().parallelStream().map(this::part).collect(Collectors.joining("\n"));
+    return renderer
+        .render("comparison", Map.of("page", page))
+        .replace(PARTS, parts)
+        .lines()
+        // Lines are indented for those who read templates; thousands of blanks weigh.
+        .map(String::strip)
+        .filter(line -> !line.isEmpty())
+        .collect(Collectors.joining("\n", "", "\n"));
   }
 
   /**
@@ -50,15 +51,11 @@ public record ComparisonReport(PageRenderer renderer) {
    * @return the template's values, by their names
    */
   public Map<String, Object> content(Comparison comparison, Around around) {
-    ComparisonPage page = ComparisonPage.of(comparison, around);
-    List<FilledTrial> parts = page.trials().parallelStream().map(this::part).toList();
-    return Map.of("page", page, "parts", parts);
+    return Map.of("page", ComparisonPage.of(comparison, around));
   }
 
-  private FilledTrial part(TrialView trial) {
-    return new FilledTrial(
-        trial,
-        renderer.render(
-            "trial", "whole", Map.of("trial", trial, "brief", true, "care", "#cautions")));
+  private String part(TrialView trial) {
+    return renderer.render(
+        "compared", "part", Map.of("trial", trial, "brief", true, "care", "#cautions"));
   }
 }

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.exceptions.TemplateProcessingException;
@@ -30,8 +29,7 @@ import starchfilm.report.TemplatePath.PathStep;
  * page. Safe to share between threads.
  */
 final class PathEvaluator implements IStandardVariableExpressionEvaluator {
-  private record Call(
-      Class<?> owner, boolean ofClass, String name, List<? extends Class<?>> arguments) {
+  private record Call(Class<?> owner, boolean ofClass, String name, List<Class<?>> arguments) {
     /** A record compares by method handles that are spun when it first does; a list does not. */
     private List<Object> key() {
       return List.of(owner, ofClass, name, arguments);
@@ -47,6 +45,10 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
               .allMatch(i -> taken.get(i).isAssignableFrom(arguments.get(i)));
     }
   }
+
+  /** What the platform's collections are asked as. */
+  private static final List<Class<?>> HIDDEN =
+      List.of(List.class, Collection.class, Map.class, Map.Entry.class);
 
   private final Map<String, TemplatePath> paths = new ConcurrentHashMap<>();
   private final Map<List<Object>, Method> accessors = new ConcurrentHashMap<>();
@@ -72,22 +74,19 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
         throw new TemplateProcessingException(
             "nothing to ask for \"" + step.name() + "\" in " + path);
       }
-      Object[] arguments =
-          step.arguments().stream()
-              .map(given -> given instanceof TemplatePath inner ? walk(context, inner) : given)
-              .toArray();
+      Object[] arguments = step.arguments().toArray();
+      Arrays.setAll(
+          arguments,
+          i -> arguments[i] instanceof TemplatePath inner ? walk(context, inner) : arguments[i]);
       value = call(value, step.name(), arguments);
     }
     return value;
   }
 
   private @Nullable Object call(Object owner, String name, Object[] arguments) {
-    Call call =
-        new Call(
-            visible(owner),
-            owner instanceof Class,
-            name,
-            Arrays.stream(arguments).map(Object::getClass).toList());
+    Class<?>[] taken = new Class<?>[arguments.length];
+    Arrays.setAll(taken, i -> arguments[i].getClass());
+    Call call = new Call(visible(owner), owner instanceof Class, name, Arrays.asList(taken));
     Method accessor = accessors.computeIfAbsent(call.key(), key -> find(call));
     try {
       return accessor.invoke(owner, arguments);
@@ -103,10 +102,12 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
     if (owner instanceof Class<?> words) {
       return words;
     }
-    return Stream.<Class<?>>of(List.class, Collection.class, Map.class, Map.Entry.class)
-        .filter(known -> known.isInstance(owner))
-        .findFirst()
-        .orElse(owner.getClass());
+    for (Class<?> known : HIDDEN) {
+      if (known.isInstance(owner)) {
+        return known;
+      }
+    }
+    return owner.getClass();
   }
 
   private static Method find(Call call) {

@@ -17,8 +17,8 @@ final class UnbrokenFigures extends AbstractDialect implements IPostProcessorDia
   /** A blank between a figure and the symbol of a unit, or beside the sign of a size. */
   private static final Pattern BETWEEN =
       Pattern.compile(
-          "(?<=\\d) (?=(?:%|°C|[kKghN]|ml|(?:m|c|µ)?m|min|MPa|m/s)(?![\\p{L}\\d])|× \\d)"
-              + "|(?<=\\d ×) (?=\\d)");
+          " (?:(?<=\\d )(?=(?:%|°C|[kKghN]|ml|(?:m|c|µ)?m|min|MPa|m/s)(?![\\p{L}\\d])|× \\d)"
+              + "|(?<=\\d × )(?=\\d))");
 
   /** What is typed, or read by the browser, stays as it is. */
   private static final Set<String> VERBATIM = Set.of("textarea", "option", "style", "script");
