@@ -45,12 +45,8 @@ record OutputFile(Asked asked, String typed, OutputKind kind, Optional<Path> pat
     CURVE("table of a drying curve", "time_h,at,film_g_low"),
     /** A drying forecast as JSON. */
     FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\""),
-    /** What to do now, as JSON. */
-    TODAY("list of plates to look after", "{\n  \"what\" : \"plates to look after\""),
     /** When to look at plates, as a calendar. */
     CALENDAR("calendar of plates to look after", "PRODID:-//starchfilm//plates"),
-    /** What to do now, as CSV. */
-    TODAY_TABLE("table of plates to look after", "file,name,plates,need,sentence"),
     /** An answer as a table. */
     TABLE("table of this program", "what,name"),
     /** An answer as JSON. */

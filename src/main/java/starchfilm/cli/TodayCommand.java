@@ -27,8 +27,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Results results =
-        asked.results(OutputKind.TODAY_TABLE, OutputKind.TODAY).to(CALENDAR, OutputKind.CALENDAR);
+    Results results = asked.results().to(CALENDAR, OutputKind.CALENDAR);
     List<Path> paths = asked.paths("here.files");
     TrialFiles files = TrialFiles.read(asked, paths.isEmpty() ? List.of(Path.of("")) : paths);
     files.tellFaults();

@@ -244,8 +244,9 @@ class TodayCommandTest {
     plate("Halfway", "2026-04-19T10:00", "");
     terminal.run("today", "--json", "today.json", "--csv", "today.csv");
 
-    JsonNode plate =
-        new ObjectMapper().readTree(folder.resolve("today.json").toFile()).at("/plates/0");
+    JsonNode today = new ObjectMapper().readTree(folder.resolve("today.json").toFile());
+    JsonNode plate = today.at("/rows/0");
+    assertThat(today.at("/keys/scale_dry_g").asText()).startsWith("g: What it shows");
     String shown = String.valueOf(Math.round(plate.get("scale_dry_g").doubleValue()));
     assertThat(terminal.out().replaceAll("\\s+", " ")).contains("dry through " + shown + " g");
     assertThat(Files.readString(folder.resolve("today.csv")))
@@ -274,10 +275,7 @@ class TodayCommandTest {
     terminal.run("today", "--json", "-");
 
     assertThat(
-            new ObjectMapper()
-                .readTree(terminal.out())
-                .at("/plates/0/scale_at_rest_g")
-                .doubleValue())
+            new ObjectMapper().readTree(terminal.out()).at("/rows/0/scale_at_rest_g").doubleValue())
         .isBetween(607.9, 608.1);
   }
 

@@ -65,9 +65,9 @@ class WeekOfSixPlatesTest {
     JsonNode today = JSON.readTree(run("today", ".", "--json", "-"));
     String shown = page.shown("today/all");
     String said = run("today", ".");
-    assertThat(shown).contains(today.path("headline").asText());
-    assertThat(said).contains(today.path("headline").asText());
-    for (JsonNode plate : today.path("plates")) {
+    assertThat(shown).contains(today.at("/headline/0").asText());
+    assertThat(said).contains(today.at("/headline/0").asText());
+    for (JsonNode plate : today.path("rows")) {
       assertThat(shown).contains(plate.path("sentence").asText());
       assertThat(said).contains(plate.path("sentence").asText());
     }
@@ -75,12 +75,12 @@ class WeekOfSixPlatesTest {
   }
 
   private static String first(JsonNode today) {
-    return today.at("/plates/0/sentence").asText();
+    return today.at("/rows/0/sentence").asText();
   }
 
   private static String need(JsonNode today, String name) {
-    for (JsonNode plate : today.path("plates")) {
-      String plates = plate.path("plates").toString();
+    for (JsonNode plate : today.path("rows")) {
+      String plates = "[" + plate.path("numbers").asText() + "]";
       if ((plate.path("name").asText() + " " + plates).equals(name)) {
         return plate.path("need").asText();
       }
@@ -149,7 +149,7 @@ class WeekOfSixPlatesTest {
       note("windows.json", "--of", "2", "--weighed", "645g");
       note("round.json", "--given-up", "the cat");
       JsonNode wednesday = today(page);
-      assertThat(wednesday.path("plates")).hasSize(4);
+      assertThat(wednesday.path("rows")).hasSize(4);
       assertThat(need(wednesday, "Round [1]")).isEmpty();
       assertThat(need(wednesday, "Thin [1]")).isEmpty();
       assertThat(page.shown("trials")).contains("given up").contains("off the plate");
@@ -180,11 +180,11 @@ class WeekOfSixPlatesTest {
       assertThat(first(today(page)))
           .startsWith("Check Shed tray for mould: it may have shown since about Fri 8 May");
       note("shed-tray.json", "--fault", "mould", "--where", "middle", "--given-up", "mould");
-      assertThat(today(page).path("headline").asText()).isEqualTo("No plate is drying.");
+      assertThat(today(page).at("/headline/0").asText()).isEqualTo("No plate is drying.");
 
       at("2026-05-10T10:00");
       assertThat(run("learn", ".")).contains("Your room \"kitchen\"").contains("from 4 plates");
-      assertThat(today(page).path("plates")).isEmpty();
+      assertThat(today(page).path("rows")).isEmpty();
     }
   }
 

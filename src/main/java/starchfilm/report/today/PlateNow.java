@@ -63,8 +63,11 @@ public record PlateNow(Standing standing) {
 
   /** Plates by their numbers, such as "plates 1, 3". */
   public static String called(List<Integer> numbers) {
-    String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
-    return (numbers.size() == 1 ? "plate " : "plates ") + all;
+    return (numbers.size() == 1 ? "plate " : "plates ") + numbers(numbers);
+  }
+
+  static String numbers(List<Integer> plates) {
+    return plates.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 
   /** The need of the plate, as a word of style sheets and data files. */

@@ -1,18 +1,27 @@
 package starchfilm.report.today;
 
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
+import starchfilm.drying.Milestone;
+import starchfilm.files.findings.PlainLine;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Plural;
 import starchfilm.report.Awaited;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.data.AnswerTable;
+import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
+import starchfilm.today.ScaleForecast;
+import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /**
@@ -21,7 +30,7 @@ import starchfilm.today.Today;
  * @param today what to do
  * @param learnt whether the forecasts are corrected for their rooms, a sentence a room
  */
-public record TodaySheet(Today today, List<String> learnt) implements Sheet {
+public record TodaySheet(Today today, List<String> learnt) implements Sheet.OfRows {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, H:mm", Locale.ENGLISH);
 
@@ -81,14 +90,64 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet {
         .toList();
   }
 
+  /** A row for plates of one pour that nobody distinguished. */
   @Override
-  public String json() {
-    return TodayFile.json(this);
+  public AnswerTable table() {
+    AnswerTable table = new AnswerTable("today");
+    plates().forEach(plate -> put(table.row("plates", plate.forecast().trial().name()), plate));
+    return table
+        .tell("now", List.of(today.now().truncatedTo(ChronoUnit.MINUTES).toString()))
+        .tell("headline", List.of(headline()))
+        .tell("planned", today.planned().stream().map(Trial::name).toList())
+        .tell("questions", questions())
+        .cautioning(cautions());
   }
 
-  @Override
-  public String csv() {
-    return TodayFile.csv(today);
+  private static void put(AnswerRow row, PlateNow plate) {
+    Standing standing = plate.standing();
+    Trial trial = plate.forecast().trial();
+    PourCalendar calendar = PourCalendar.of(trial);
+    ScaleForecast scale = standing.scale();
+    double emptyKg = standing.emptyKg().orElse(0);
+    row.put("file", PlainLine.of(trial.file()))
+        .put("plates", standing.of())
+        .put("numbers", PlateNow.numbers(standing.plates()))
+        .put("need", plate.need())
+        .put("sentence", plate.sentence())
+        .put("look_from", at(calendar, standing.lookFromS()))
+        .put("look_until", at(calendar, standing.lookUntilS()))
+        .put("mould_from", at(calendar, standing.mouldFromS()))
+        .put("scale_now_g", scale.nowKg().map(kg -> emptyKg + kg))
+        .put("scale_at_rest_g", emptyKg + scale.restKg())
+        .put("empty_plate_g", standing.emptyKg().orElse(Double.NaN))
+        .put("water_left_pct", standing.waterLeft())
+        .put("range_left_pct", scale.rangeLeft());
+    for (Milestone one : Awaited.all()) {
+      put(row, Awaited.field(one), plate.forecast().drying().timeS(one), calendar);
+      row.put("scale_" + Awaited.key(one) + "_g", emptyKg + scale.kgAt(one));
+    }
+    if (plate.before().isPresent()) {
+      put(row, "dry_through_at_the_pour", standing.readyAtThePourS(), calendar);
+    }
+    standing
+        .last()
+        .filter(Weighing::tared)
+        .ifPresent(
+            last ->
+                row.put("last_weighed_at", at(calendar, last.timeS()))
+                    .put("last_weighed_g", emptyKg + last.filmMassKg()));
+  }
+
+  /** A time with its range, since the pour and by the clock. */
+  private static void put(AnswerRow row, String what, Band afterPourS, PourCalendar calendar) {
+    row.put(what + "_h", afterPourS)
+        .put(what + "_at", at(calendar, afterPourS.middle()))
+        .put(what + "_at_low", at(calendar, afterPourS.low()))
+        .put(what + "_at_high", at(calendar, afterPourS.high()));
+  }
+
+  private static String at(PourCalendar calendar, double afterPourS) {
+    return calendar.iso(afterPourS).orElse("");
   }
 
   @Override
