@@ -85,7 +85,7 @@ final class App implements Runnable {
       say(
           "the output could not be written: the disk is full, or the program that"
               + " reads it has ended.");
-      exitCode = exitCode == ExitCodes.DONE ? ExitCodes.NOT_COMPUTED : exitCode;
+      exitCode = exitCode == ExitCodes.DONE ? ExitCodes.WRONG_INPUT : exitCode;
     }
     return exitCode;
   }

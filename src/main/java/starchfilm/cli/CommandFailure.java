@@ -11,7 +11,7 @@ final class CommandFailure extends RuntimeException {
     this.exitCode = exitCode;
   }
 
-  /** What was typed, or a file that was named, is wrong. */
+  /** What was typed, or a file that was named, is wrong or cannot be written. */
   static CommandFailure wrongInput(String sentence) {
     return new CommandFailure(ExitCodes.WRONG_INPUT, sentence);
   }

@@ -8,7 +8,7 @@ final class ExitCodes {
   /** Could not be computed. */
   static final int NOT_COMPUTED = 1;
 
-  /** Wrong usage, or a fault in a file. */
+  /** Wrong usage, a fault in a file, or an answer that cannot be written where it should go. */
   static final int WRONG_INPUT = 2;
 
   private ExitCodes() {}

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -36,10 +35,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
     Notebook notebook = NotebookReader.read(List.of(trial));
     NoteRequest.Subject subject =
         new NoteRequest.Subject(
-            trial,
-            asked.here(),
-            asked.clock(),
-            notebook.trials().stream().findFirst().flatMap(Trial::pouredAt));
+            trial, asked.here(), asked.clock(), notebook.trials().stream().findFirst());
     NoteRequest request = NoteRequest.read(asked.entries(), subject);
     if (asked.has("take back.undo")) {
       takeBack(trial, request.notes());

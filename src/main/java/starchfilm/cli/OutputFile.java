@@ -147,14 +147,14 @@ record OutputFile(Asked asked, String typed, OutputKind kind, Optional<Path> pat
               before -> {
                 // It may have come while the result was computed.
                 if (before.isPresent() && !kind.mayReplace(before.get())) {
-                  throw CommandFailure.notComputed(typed + " " + noneOf(kind) + ".");
+                  throw CommandFailure.wrongInput(typed + " " + noneOf(kind) + ".");
                 }
                 return text;
               });
       written.remarks().forEach(remark -> asked.err().println(typed + ": " + remark));
     } catch (NotWrittenException refused) {
       Fault why = refused.faults().get(0);
-      throw CommandFailure.notComputed(typed + ": " + why.given() + "; " + why.mend() + ".");
+      throw CommandFailure.wrongInput(typed + ": " + why.given() + "; " + why.mend() + ".");
     }
   }
 

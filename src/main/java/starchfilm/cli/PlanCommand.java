@@ -69,9 +69,9 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
           .map(file -> typed + "/" + file.getFileName())
           .toList();
     } catch (NotWrittenException refused) {
-      throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
+      throw CommandFailure.wrongInput("--save " + typed + ": " + refused.getMessage());
     } catch (IOException failure) {
-      throw CommandFailure.notComputed(
+      throw CommandFailure.wrongInput(
           "--save " + typed + ": " + WriteFailure.of(failure).sentence() + ".");
     }
   }

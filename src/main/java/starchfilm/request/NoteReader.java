@@ -134,8 +134,11 @@ final class NoteReader {
   }
 
   private void weighings() {
-    // The first plate of a pour needs no number.
-    Optional<Located> number = plate.filter(named -> !named.quoted().equals("1"));
+    // The only plate of a pour needs no number; the first of several keeps the one it has.
+    Optional<Located> number =
+        subject.hasSeveralPlates()
+            ? plate.or(() -> Optional.of(words.value(Field.of("note.of").path(), "1")))
+            : plate.filter(named -> !named.quoted().equals("1"));
     Optional<Boolean> same = in.one("note.same-plate", NoteReader::isYes);
     boolean alone = in.has("note.without-plate");
     in.each("note.weighed", typed -> words.weighed(typed, time(), number, alone))

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.request.Field.FieldSection;
@@ -40,9 +41,18 @@ public record NoteRequest(List<Note> notes, Optional<LocalDateTime> pouredAt, bo
    * @param file its file
    * @param folder where the names of pictures start from
    * @param clock the clock on the wall
-   * @param pouredAt when it was poured, as far as its file says
+   * @param trial what its file says so far; empty where it cannot be read
    */
-  public record Subject(Path file, Path folder, Clock clock, Optional<LocalDateTime> pouredAt) {}
+  public record Subject(Path file, Path folder, Clock clock, Optional<Trial> trial) {
+    Optional<LocalDateTime> pouredAt() {
+      return trial.flatMap(Trial::pouredAt);
+    }
+
+    /** Whether a note of one plate must say which, as several were poured. */
+    boolean hasSeveralPlates() {
+      return trial.filter(poured -> poured.plates() > 1).isPresent();
+    }
+  }
 
   /**
    * Reads what was written.

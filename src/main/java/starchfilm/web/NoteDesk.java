@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Fault;
@@ -65,10 +64,7 @@ record NoteDesk(PageContext desk) {
               : NoteRequest.read(
                       new FormEntries(form),
                       new NoteRequest.Subject(
-                          file,
-                          desk.folder().root(),
-                          desk.clock(),
-                          desk.folder().trial(file).flatMap(Trial::pouredAt)))
+                          file, desk.folder().root(), desk.clock(), desk.folder().trial(file)))
                   .notes();
       if (notes.isEmpty()) {
         return again.apply(Refused.of(form, List.of(missing(form.text("kind"))), false));
@@ -191,7 +187,7 @@ record NoteDesk(PageContext desk) {
   private static String inTheFormsWords(String sentence) {
     return sentence
         .replaceAll("weighings\\[\\d+]\\.mass_g", "The weight")
-        .replaceAll("weighings\\[\\d+]\\.at", "The time")
+        .replaceAll("(weighings|moved)\\[\\d+]\\.at", "The time")
         .replace("the plate's tare_g", "the weight of the empty plate (Edit the trial)")
         .replace("whether with_plate is right", "whether the film lay on its plate");
   }

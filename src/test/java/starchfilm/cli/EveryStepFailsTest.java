@@ -77,7 +77,8 @@ class EveryStepFailsTest {
         int exit = run(terminal, words);
         Map<String, String> now = contents(folder);
         assertOldOrNew(which, now, before, after, exit);
-        if (exit == 1 || exit == 2) {
+        if (exit > 0) {
+          assertThat(exit).as(which).isEqualTo(2);
           assertThat(terminal.err()).as(which).contains("nothing was changed");
         }
         if (exit >= 0) {

@@ -140,10 +140,10 @@ class FaultsSurvivedTest {
       assertThat(note.err())
           .contains("may not be written to; nothing was changed; check the folder");
       Outcome compare = Outcome.of(folder, "compare", "a.json", "--out", "page.html");
-      assertThat(compare.exit()).isEqualTo(1);
+      assertThat(compare.exit()).isEqualTo(2);
       assertThat(compare.err()).contains("may not be written").doesNotContain("java.");
       Outcome learn = Outcome.of(folder, "learn", ".");
-      assertThat(learn.exit()).isEqualTo(1);
+      assertThat(learn.exit()).isEqualTo(2);
       assertThat(learn.err()).contains("may not be written").doesNotContain("java.");
       assertThat(file).hasBinaryContent(before);
     }

@@ -73,7 +73,7 @@ class HostileFilesTest {
               new PrintWriter(full, true),
               new PrintWriter(err, true),
               new BufferedReader(new StringReader("")));
-      assertThat(new App(surroundings).run(command)).isEqualTo(1);
+      assertThat(new App(surroundings).run(command)).isEqualTo(2);
     }
     assertThat(err.toString())
         .isEqualToNormalizingNewlines(

@@ -141,6 +141,16 @@ class PlatesOfOnePourTest {
   }
 
   @Test
+  void aWeighingSaysWhichPlateItIsOfAlsoWhereNoneIsNamed() throws IOException {
+    assertThat(run("note", "windows.json", "--weighed", "6h=719g")).contains("plate 1 weighed");
+    String file = Files.readString(folder.resolve("windows.json"));
+    Files.writeString(folder.resolve("windows.json"), file.replaceFirst(", \"plate\": 1(?=})", ""));
+
+    assertThat(run("note", "windows.json", "--list"))
+        .isEqualTo("weighing 1: plate 1 weighed 719 g, +6h\n");
+  }
+
+  @Test
   void aWeighingAfterLearnCountsNoMoreThanBefore() throws IOException {
     run("note", "windows.json", "--weighed", "6h=719g", "--weighed", "20h=651g");
     JsonNode before = plate(3);

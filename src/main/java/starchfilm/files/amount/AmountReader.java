@@ -159,6 +159,11 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
     if (written.equalsIgnoreCase("t")) {
       throw mistyped("t is a teaspoon for some and a tablespoon for others; write tsp or tbsp");
     }
+    if (written.equalsIgnoreCase("c")
+        && wanted.contains(Dimension.VOLUME)
+        && !wanted.contains(Dimension.TEMPERATURE)) {
+      throw mistyped("c is a cup for some and a degree Celsius for others; write cups or ml");
+    }
     Unit unit =
         Unit.of(written, wanted)
             .orElseThrow(() -> mistyped("the unit " + shown(written) + " is not known here"));

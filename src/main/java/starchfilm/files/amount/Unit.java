@@ -43,7 +43,7 @@ public record Unit(
   public static final Unit PER_CENT = named("%");
 
   /** What a letter stands for where the unit it usually means makes no sense. */
-  private static final Map<String, String> INSTEAD = Map.of("c", "cup", "m", "min");
+  private static final Map<String, String> INSTEAD = Map.of("m", "min");
 
   private static final Pattern IDLE = Pattern.compile("[\\s._-]|(?<=\\w)\\)");
 

@@ -258,9 +258,15 @@ final class ObjectReader {
       ends.lookForRequired();
       OptionalDouble from = ends.number("from");
       OptionalDouble to = ends.number("to");
-      return from.isPresent() && to.isPresent()
-          ? Optional.of(Estimate.between(from.getAsDouble(), to.getAsDouble()))
-          : Optional.empty();
+      if (from.isEmpty() || to.isEmpty()) {
+        return Optional.empty();
+      }
+      if (from.getAsDouble() > to.getAsDouble()) {
+        findings.fault(
+            range.place(), range.shown(), "a range, the lower end first", "turn its ends round");
+        return Optional.empty();
+      }
+      return Optional.of(Estimate.between(from.getAsDouble(), to.getAsDouble()));
     }
     numbers.refuse(value, field);
     return Optional.empty();

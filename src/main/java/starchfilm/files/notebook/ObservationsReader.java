@@ -25,7 +25,13 @@ record ObservationsReader(TimesReader times) {
     for (ObjectReader entry : trial.sections("moved")) {
       OptionalDouble at = times.at(entry, "a move");
       Optional<FaceChange.OpenFaces> open = entry.choice("faces", FaceChange.OpenFaces.values());
-      if (at.isPresent() && open.isPresent()) {
+      if (at.isPresent() && changes.stream().anyMatch(c -> c.timeS() == at.getAsDouble())) {
+        entry.fault(
+            "at",
+            "a second move at the same time",
+            "one move at a time",
+            "delete one, or correct its time");
+      } else if (at.isPresent() && open.isPresent()) {
         changes.add(new FaceChange(at.getAsDouble(), open.get()));
       }
     }

@@ -29,7 +29,7 @@ import starchfilm.files.notebook.TrialField;
  * @param kind what it tells
  * @param number which of its kind, from 1 in the order of the file
  * @param node what stands in the file
- * @param told what it says; of a picture, what is noted of it
+ * @param told what it says; of a picture, what is noted of it; of a weighing, of which plate
  */
 public record NotedLine(NoteKind kind, int number, Located node, Located told) {
   private static final String UM = "dry_thickness_um";
@@ -140,11 +140,25 @@ public record NotedLine(NoteKind kind, int number, Located node, Located told) {
     for (NoteKind kind : NoteKind.values()) {
       int number = 0;
       for (Located node : trial.entries(kind.list())) {
-        Located told = kind == NoteKind.PHOTO ? told(node, trial) : node;
+        Located told =
+            switch (kind) {
+              case PHOTO -> told(node, trial);
+              case WEIGHING -> ofItsPlate(node, trial);
+              default -> node;
+            };
         lines.add(new NotedLine(kind, ++number, node, told));
       }
     }
     return lines;
+  }
+
+  /** A weighing with the first plate's number, where it names none and several were poured. */
+  private static Located ofItsPlate(Located weighing, Located trial) {
+    boolean isOfFirst =
+        weighing.get("plate").isEmpty() && !trial.shown("pour.plates").matches("1?");
+    return isOfFirst && weighing instanceof ObjectValue known
+        ? known.with("plate", Located.text("1"))
+        : weighing;
   }
 
   /** A picture with what is noted of it; a later entry counts over an earlier one. */

@@ -117,6 +117,11 @@ class TrialFaultsTest {
             + " up to 200000 g; add \"mass_g\": 730`",
         "weighings | `[{\"mass_g\": 730}]` | `weighings[1]: no at given, allowed a time; add"
             + " \"at\": \"2026-04-02T18:30\"`",
+        "moved | `[{\"at\": \"+6h\", \"faces\": \"both\"}, {\"at\": \"2026-04-02T16:00\","
+            + " \"faces\": \"turned\"}]` | `moved[2].at: a second move at the same time given,"
+            + " allowed one move at a time; delete one, or correct its time`",
+        "room.air_C | `{\"from\": 22, \"to\": 18}` | `room.air_C: 22 to 18 given, allowed a range,"
+            + " the lower end first; turn its ends round`",
         "moved | `[{\"at\": \"+6h\"}]` | `moved[1]: no faces given, allowed upper, turned, both;"
             + " add \"faces\": \"both\"`",
         "room.swing | `{\"coolest_C\": 6, \"warmest_C\": 16, \"driest_rh_pct\": 50}` | `room.swing:"
