@@ -85,6 +85,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   /** 21 c 50 %, which is no cup of something. */
   private static final Pattern AIR = TYPED.get("air");
 
+  /** A share alone, which may be the humidity or what the ingredient before it holds. */
+  private static final Pattern BARE_SHARE = TYPED.get("bare share");
+
+  private static final Pattern BRACKETED_SHARE = TYPED.get("bracketed share");
+
   private static final List<Pattern> AIR_UNITS =
       List.of(Pattern.compile("%"), Pattern.compile("(?i)[cf]\\b"), Pattern.compile("m/s"));
 
@@ -109,8 +114,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     List<String> strange = new ArrayList<>();
     List<String> understood = new ArrayList<>();
     List<String> refusals = new ArrayList<>();
+    List<Said> told = new ArrayList<>();
     MomentParser moments = new MomentParser(clock);
-    for (String apart : APART.split(text.strip(), 0)) {
+    for (String apart : APART.split(BRACKETED_SHARE.matcher(text.strip()).replaceAll("$1"), 0)) {
       String part =
           ABOUT
               .matcher(apart.replaceAll("[\\p{Cntrl}\\s]+", " ").strip())
@@ -118,7 +124,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
               .replaceFirst("[.,]$", "");
       try {
         List<Said> said = said(part, moments);
-        said.forEach(one -> put(fields, parts, one, part));
+        for (Said one : said) {
+          told.stream().reduce((a, b) -> b).ifPresent(last -> refuseShareOfEither(last, one));
+          told.add(one);
+          put(fields, parts, one, part);
+        }
         if (said.isEmpty() && DATE.matcher(part).matches()) {
           moments.noonOf(POURED_WORD.matcher(part).replaceAll(""));
         }
@@ -165,6 +175,22 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
               .formatted(quoted(List.of(part)), quoted(List.of(parts.getOrDefault(field, "")))));
     }
     parts.put(field, part);
+  }
+
+  /** Refuses 6 g glycerol, 85 %: that may be the glycerol's share or the humidity of the room. */
+  private static void refuseShareOfEither(Said last, Said said) {
+    boolean mayHaveShare =
+        last.field().equals("trial.starch")
+            || INGREDIENTS.stream()
+                .anyMatch(one -> one.amount().equals(last.field()) && !one.share().isEmpty());
+    if (mayHaveShare
+        && !last.words().endsWith("%")
+        && said.field().equals(WrittenPlace.ROOM)
+        && BARE_SHARE.matcher(said.words()).matches()) {
+      throw new IllegalArgumentException(
+          "\"%s\" may be of the %s or the humidity of the room; write it directly behind the amount, such as 6 g glycerol 85%%, or as %s RH"
+              .formatted(said.words(), last.field().replace("trial.", ""), said.words()));
+    }
   }
 
   private static String quoted(List<String> parts) {

@@ -99,6 +99,36 @@ class ThirtyRecipesTest {
         .hasMessageContaining("\"30 %\" given beside");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "5-6 g glycerol 82-90% bought",
+        "glycerol 5-6 g 82 to 90 %",
+        "5-6 g bought glycerol (82-90 %)"
+      })
+  void aRangeBehindGlycerolIsItsPurityAndNotTheRoomsHumidity(String glycerol) {
+    Trial trial = read("20 g potato, " + glycerol + ", 400 g water; 3 mm; 20C,50%").trial();
+
+    assertThat(trial.recipe().glycerol().stock().glycerolFraction().value())
+        .isCloseTo(0.86, withinPercentage(0.1));
+    assertThat(Handle.RH.of(trial.casting())).isEqualTo(50);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {", 85 %", " 85 \u00B1 4 %", ", 82-90%"})
+  void asksWhetherAShareIsOfTheGlycerolOrTheRoom(String share) {
+    assertThatThrownBy(() -> read("20 g potato, 6 g glycerol" + share + ", 400 g water; 20 C"))
+        .hasMessageContaining(
+            "\""
+                + share.replaceFirst("^,? ", "")
+                + "\" may be of the glycerol or the humidity of the room; write it directly behind"
+                + " the amount, such as 6 g glycerol 85%, or as ");
+    assertThat(
+            Handle.RH.of(
+                read("20 g potato, 400 g water, 6 g glycerol, 85 % RH; 3 mm").trial().casting()))
+        .isEqualTo(85);
+  }
+
   private NewTrial read(String recipe) {
     return NewTrial.read(
         Written.cooked(recipe, Written.options(Map.of())), Optional.empty(), folder, NOON);
