@@ -1,11 +1,11 @@
 package starchfilm.planning;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -33,11 +33,8 @@ final class ThicknessRoot {
   /** How {@code ln t} usually rises with {@code ln h}; a guess that only saves forecasts. */
   private static final double USUAL_SLOPE = 1.1;
 
-  /** First reach (log) of the bracket: a share of how far away the nearest known forecast is. */
-  private static final double STEP_SHARE = 0.15;
-
-  private static final double NEAR_STEP = 0.03;
-  private static final double MOST_STEP = 0.4;
+  /** How far (log) about that guess the root is looked for first: thick pours take longest. */
+  private static final double REACH = 0.15;
 
   private static final double ACCURACY = 2e-3;
   private static final int EVALUATIONS = 60;
@@ -63,50 +60,22 @@ final class ThicknessRoot {
    *     #THICKEST_M} where even that is
    */
   OptionalDouble thickest(double byS, double sure) {
-    double target = Math.log(byS);
-    if (known.isEmpty()) {
-      logReady(FIRST_LOG_M, sure);
+    double thinnest = Math.log(THINNEST_M);
+    double thickest = Math.log(THICKEST_M);
+    UnivariateFunction late = logM -> logReady(logM, sure) - Math.log(byS);
+    double guess = FIRST_LOG_M - late.value(FIRST_LOG_M) / USUAL_SLOPE;
+    double low = Math.max(thinnest, guess - REACH);
+    double below = low < thickest && late.value(low) <= 0 ? low : thinnest;
+    double high = Math.min(thickest, guess + REACH);
+    double above = high > below && late.value(high) > 0 ? high : thickest;
+    if (late.value(below) > 0) {
+      return OptionalDouble.empty();
     }
-    double start = Math.log(THINNEST_M);
-    double miss = Double.POSITIVE_INFINITY;
-    for (double wetM : List.copyOf(known.keySet())) {
-      double logM = Math.log(wetM);
-      double logReady = logReady(logM, sure);
-      if (logReady < NEVER_LOG && Math.abs(target - logReady) < Math.abs(miss)) {
-        miss = target - logReady;
-        start = logM + miss / USUAL_SLOPE;
-      }
-    }
-    double step = Math.max(NEAR_STEP, Math.min(MOST_STEP, STEP_SHARE * Math.abs(miss)));
-    return thickest(target, sure, start, step);
-  }
-
-  private OptionalDouble thickest(double target, double sure, double nearLogM, double firstStep) {
-    double low = Math.log(THINNEST_M);
-    double high = Math.log(THICKEST_M);
-    // A bracket about the guess saves forecasts of very thick pours, which take longest.
-    double start = Math.min(high, Math.max(low, nearLogM));
-    double step = firstStep;
-    double below = Math.max(low, start - step);
-    while (logReady(below, sure) > target) {
-      if (below == low) {
-        return OptionalDouble.empty();
-      }
-      step *= 2;
-      below = Math.max(low, below - step);
-    }
-    double above = Math.min(high, below + 2 * step);
-    while (above < high && logReady(above, sure) <= target) {
-      below = above;
-      above = Math.min(high, above + step);
-    }
-    if (logReady(above, sure) <= target) {
+    if (late.value(above) <= 0) {
       return OptionalDouble.of(THICKEST_M);
     }
-    double root =
-        new BrentSolver(ACCURACY)
-            .solve(EVALUATIONS, logM -> logReady(logM, sure) - target, below, above);
-    return OptionalDouble.of(Math.exp(root));
+    return OptionalDouble.of(
+        Math.exp(new BrentSolver(ACCURACY).solve(EVALUATIONS, late, below, above)));
   }
 
   /**
