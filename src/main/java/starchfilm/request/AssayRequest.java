@@ -12,7 +12,6 @@ import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
 import starchfilm.jar.assay.Looks;
 import starchfilm.jar.recovery.RecoveryLog;
-import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
@@ -40,8 +39,6 @@ public record AssayRequest(
     GlycerolOrigin origin,
     OptionalDouble strength,
     List<String> assumptions) {
-
-  private static final double ROOM_K = 293.15;
 
   /**
    * Reads what was written.
@@ -155,7 +152,7 @@ public record AssayRequest(
     double kgPerM3 =
         reading.isPresent() && reading.get() instanceof DensityReading measured
             ? measured.densityKgPerM3().value()
-            : new VolkKaehler2018().kgPerM3(fraction, ROOM_K);
+            : GlycerolStock.kgPerM3(fraction);
     Optional<Estimate> mass = in.one("assay.mass", typed -> Quantities.massKg(typed, kgPerM3));
     if (mass.isPresent() && !read && in.one("assay.mass", Quantities::isVolume, false)) {
       in.assume(

@@ -14,7 +14,6 @@ import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.FieldInput;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
@@ -26,7 +25,6 @@ import starchfilm.planning.Supplies;
 final class WrittenSupplies {
 
   private static final String NONE = "none";
-  private static final double ROOM_K = 293.15;
 
   /** Tenths of a gram in a kilogram. */
   private static final double TENTHS = 1e4;
@@ -64,9 +62,11 @@ final class WrittenSupplies {
   /** What may be used: as written, or of a kept jar the low end of what is left. */
   private static double jarKg(EntryReader in, Optional<JarLevel> kept) {
     double kgPerM3 =
-        kept.map(one -> kgPerM3(one.jar().stock().glycerolFraction()))
+        kept.map(one -> one.jar().stock().kgPerM3())
             .orElseGet(
-                () -> kgPerM3(in.one("supplies.purity", WrittenSupplies::share, UNKNOWN_PURITY)));
+                () ->
+                    GlycerolStock.kgPerM3(
+                        in.one("supplies.purity", WrittenSupplies::share, UNKNOWN_PURITY).value()));
     double leastKg =
         kept.map(one -> Math.floor(one.leftBandKg().low() * TENTHS) / TENTHS).orElse(Double.NaN);
     double kg =
@@ -113,11 +113,6 @@ final class WrittenSupplies {
     if (amount.is(Dimension.MASS) && amount.isRange()) {
       in.remark("Of %s the middle counts, %s g.".formatted(typed.strip(), Figures.grams(kg)));
     }
-  }
-
-  /** Density of what a jar holds, by its purity. */
-  private static double kgPerM3(Estimate purity) {
-    return new VolkKaehler2018().kgPerM3(Math.max(0, Math.min(1, purity.value())), ROOM_K);
   }
 
   private static boolean isVolume(String typed) {

@@ -47,7 +47,7 @@ final class GlycerolReader {
     Estimate massKg =
         Volumes.massKg(
             section,
-            Volumes.aqueousGlycerol(stock.glycerolFraction().value()),
+            stock.kgPerM3(),
             assumed,
             Words.grams(assumed) + ", 15 to 50 g per 100 g of starch");
     return new GlycerolPortion(massKg, stock);

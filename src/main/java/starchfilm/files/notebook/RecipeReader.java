@@ -64,7 +64,7 @@ final class RecipeReader {
     ObjectReader section = found.get();
     Estimate acid = section.taken("acidity_pct");
     Estimate assumed = Estimate.between(0, 0.1 * waterKg.value());
-    double density = Volumes.vinegar(acid.value());
+    double density = VinegarPortion.kgPerM3(acid.value());
     return new VinegarPortion(
         Volumes.massKg(section, density, assumed, Words.grams(assumed)), acid);
   }

@@ -2,7 +2,6 @@ package starchfilm.files.notebook;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -13,15 +12,6 @@ public final class Volumes {
 
   /** Relative standard uncertainty of a kitchen jug or spoon; judged, no source. */
   private static final double JUG_RELATIVE_SD = 0.03;
-
-  private static final double ROOM_K = 293.15;
-
-  /**
-   * Rise of density per mass fraction of acetic acid in dilute vinegar (kg/m3): about 1.4 kg/m3 a
-   * per cent. Source: CRC Handbook of Chemistry and Physics, concentrative properties of aqueous
-   * solutions, acetic acid (recalled, rounded).
-   */
-  private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
   private Volumes() {}
 
@@ -38,15 +28,6 @@ public final class Volumes {
   public static Estimate jug(Estimate measured) {
     double sd = Math.hypot(measured.sd(), JUG_RELATIVE_SD * measured.value());
     return new Estimate(measured.value(), sd);
-  }
-
-  /** Density of what a jar of glycerol holds at room temperature (kg/m3). */
-  static double aqueousGlycerol(double glycerolFraction) {
-    return new VolkKaehler2018().kgPerM3(glycerolFraction, ROOM_K);
-  }
-
-  static double vinegar(double acidFraction) {
-    return WATER + ACETIC_ACID_SLOPE_KG_PER_M3 * Math.min(acidFraction, 0.2);
   }
 
   /**

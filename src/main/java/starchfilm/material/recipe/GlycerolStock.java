@@ -1,5 +1,6 @@
 package starchfilm.material.recipe;
 
+import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -15,6 +16,8 @@ public record GlycerolStock(
     Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin, String jar) {
   /** Glycerol in a jar that nobody assayed (kg per kg); judged, no source. */
   public static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
+
+  private static final double ROOM_K = 293.15;
 
   /** Checks that the parts do not exceed the whole. */
   public GlycerolStock {
@@ -55,5 +58,25 @@ public record GlycerolStock(
    */
   public GlycerolStock keptAs(String name) {
     return new GlycerolStock(glycerolFraction, saltFraction, origin, name);
+  }
+
+  /**
+   * Density of the liquid in the jar, at room temperature.
+   *
+   * @return kg/m3
+   */
+  public double kgPerM3() {
+    double liquid = 1 - saltFraction.value();
+    return kgPerM3(liquid > 0 ? glycerolFraction.value() / liquid : 1);
+  }
+
+  /**
+   * Density of glycerol with water, at room temperature.
+   *
+   * @param glycerol glycerol (kg per kg); what is outside 0 to 1 counts as the nearer end
+   * @return kg/m3
+   */
+  public static double kgPerM3(double glycerol) {
+    return new VolkKaehler2018().kgPerM3(Math.max(0, Math.min(1, glycerol)), ROOM_K);
   }
 }

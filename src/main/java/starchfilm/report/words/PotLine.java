@@ -6,11 +6,10 @@ import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
+import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.figures.Figures;
 
@@ -23,16 +22,7 @@ import starchfilm.numerics.figures.Figures;
  * @param note what it holds; may be empty
  */
 public record PotLine(String name, String grams, String millilitres, String note) {
-  /** A jug is filled at room temperature (K). */
-  private static final double ROOM_K = 293.15;
-
   private static final double ML_PER_M3 = 1e6;
-
-  /**
-   * Rise of density per mass fraction of acetic acid in dilute vinegar (kg/m3). Source: CRC
-   * Handbook, concentrative properties of aqueous solutions (recalled, rounded).
-   */
-  private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
   /** The lines of a pot, as it was noted. */
   public static List<PotLine> asNoted(Recipe recipe) {
@@ -62,7 +52,7 @@ public record PotLine(String name, String grams, String millilitres, String note
         "glycerol",
         recipe.glycerol().massKg(),
         grams,
-        density(recipe.glycerol().stock()),
+        recipe.glycerol().stock().kgPerM3(),
         RecipeWords.jar(recipe.glycerol()));
     double acidity = recipe.vinegar().acidityFraction().value();
     add(
@@ -70,7 +60,7 @@ public record PotLine(String name, String grams, String millilitres, String note
         "vinegar",
         recipe.vinegar().massKg(),
         grams,
-        Composition.WATER_KG_PER_M3 + ACETIC_ACID_SLOPE_KG_PER_M3 * acidity,
+        VinegarPortion.kgPerM3(acidity),
         PERCENT.noted(acidity) + " acid");
     add(
         lines,
@@ -81,12 +71,6 @@ public record PotLine(String name, String grams, String millilitres, String note
         "including " + GRAM.figure(recipe.cook().waterLostKg().value()) + " that boils off");
     recipe.others().forEach((name, kg) -> lines.add(new PotLine(name, grams.apply(kg), "", "")));
     return lines;
-  }
-
-  private static double density(GlycerolStock stock) {
-    double liquid = 1 - stock.saltFraction().value();
-    double glycerol = liquid > 0 ? stock.glycerolFraction().value() / liquid : 1;
-    return new VolkKaehler2018().kgPerM3(Math.min(1, glycerol), ROOM_K);
   }
 
   private static void add(
