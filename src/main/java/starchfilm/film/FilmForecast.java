@@ -1,10 +1,10 @@
 package starchfilm.film;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
@@ -44,9 +44,7 @@ public record FilmForecast(
     List<Source> sources) {
   /** Copies map and lists. */
   public FilmForecast {
-    Map<FilmProperty, Withheld> copy = new EnumMap<>(FilmProperty.class);
-    copy.putAll(withheld);
-    withheld = Collections.unmodifiableMap(copy);
+    withheld = Collections.unmodifiableMap(new TreeMap<>(withheld));
     cautions = List.copyOf(cautions);
     extrapolations = List.copyOf(extrapolations);
     sources = List.copyOf(sources);

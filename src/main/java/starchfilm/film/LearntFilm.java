@@ -1,8 +1,8 @@
 package starchfilm.film;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -20,9 +20,7 @@ public record LearntFilm(Map<FilmProperty, Estimate> logFactors) {
   public static final LearntFilm NOTHING = new LearntFilm(Map.of());
 
   public LearntFilm {
-    Map<FilmProperty, Estimate> copy = new EnumMap<>(FilmProperty.class);
-    copy.putAll(logFactors);
-    logFactors = Collections.unmodifiableMap(copy);
+    logFactors = Collections.unmodifiableMap(new TreeMap<>(logFactors));
   }
 
   /** What the middle of a property is multiplied by. */

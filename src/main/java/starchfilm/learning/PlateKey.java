@@ -1,7 +1,7 @@
 package starchfilm.learning;
 
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.material.ingredient.StarchKind;
@@ -16,9 +16,7 @@ record PlateKey(String room, Map<StarchKind, Double> starchShares, boolean pourW
   private static final double ALL_SHARES = 1e-6;
 
   PlateKey {
-    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
-    copy.putAll(starchShares);
-    starchShares = copy;
+    starchShares = new TreeMap<>(starchShares);
     requireWhole(starchShares);
   }
 

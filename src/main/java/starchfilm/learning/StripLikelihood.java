@@ -1,9 +1,9 @@
 package starchfilm.learning;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
@@ -26,9 +26,7 @@ record StripLikelihood(
   private static final int ROUNDS = 100;
 
   StripLikelihood {
-    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
-    copy.putAll(starchShares);
-    starchShares = copy;
+    starchShares = new TreeMap<>(starchShares);
     PlateKey.requireWhole(starchShares);
     if (strips < 1) {
       throw new IllegalArgumentException("a strip likelihood needs a strip");

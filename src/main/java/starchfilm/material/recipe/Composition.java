@@ -1,10 +1,10 @@
 package starchfilm.material.recipe;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import starchfilm.material.ingredient.StarchKind;
@@ -60,9 +60,7 @@ public record Composition(
 
   /** Copies the map and checks that the mass closes. */
   public Composition {
-    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
-    copy.putAll(starchShares);
-    starchShares = Collections.unmodifiableMap(copy);
+    starchShares = Collections.unmodifiableMap(new TreeMap<>(starchShares));
     double sum = dryStarch + glycerol + salt + aceticAcid + water + inert;
     if (!(Math.abs(sum - 1) < ROUNDING)) {
       throw new IllegalArgumentException("the fractions of a paste must add up to 1, not " + sum);
