@@ -11,6 +11,7 @@ import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.learnt.LearntSheet;
 
 /** Makes the comparison page. */
 record CompareCommand(Asked asked) implements Callable<Integer> {
@@ -32,7 +33,8 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
     files.tellCopies();
     TrialForecasts forecasts = files.forecasts(workshops, "to compare");
     Comparison comparison = Comparison.of(notebook, forecasts);
-    results.write(comparison::table);
+    results.write(
+        () -> comparison.table().tell("learnt", LearntSheet.told(workshops, files.trials())));
     if (results.has(PAGE)) {
       Comparison whole = comparison.with(new Adviser(workshops), workshops.all(notebook.trials()));
       results.write(PAGE, () -> new ComparisonReport(new PageRenderer()).html(whole));

@@ -10,6 +10,7 @@ import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.DryingSheet;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.request.TrialQuestion;
 
 /** Says when one plate is dry. */
@@ -38,7 +39,9 @@ record DryCommand(Asked asked) implements Callable<Integer> {
 
   /** What the forecast rests on beside the trial's own recipe, room and weighings. */
   private static List<String> told(Workshop workshop, Trial trial) {
-    return Stream.concat(workshop.copyOf(trial).stream(), TrialFiles.learnt(workshop, trial))
+    return Stream.concat(
+            workshop.copyOf(trial).stream(),
+            LearntSheet.told(workshop, trial.casting().place()).stream())
         .toList();
   }
 }

@@ -29,7 +29,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
         asked.results().to("plan.sheet", OutputKind.SHEETS).to("plan.labels", OutputKind.LABELS);
     Optional<Path> folder = asked.path("plan.save");
     PlanQuestion question = PlanQuestion.read(asked.entries(), asked.here(), asked.clock());
-    PlanSheet sheet = new PlanSheet(question, question.answer(workshop()));
+    PlanSheet sheet = PlanSheet.of(question, workshop());
     List<NamedRecipe> recipes = sheet.recipes();
     results.show(sheet);
     if (recipes.isEmpty()) {

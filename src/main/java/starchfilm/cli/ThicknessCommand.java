@@ -18,7 +18,7 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
         ThicknessQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
     Workshops workshops = asked.workshops(List.of(trial));
-    ThicknessSheet sheet = new ThicknessSheet(question, question.answer(workshops.of(trial)));
+    ThicknessSheet sheet = ThicknessSheet.of(question, workshops.of(trial));
     results.show(sheet);
     return sheet.isAnyFound() ? one.exitCode() : ExitCodes.NOT_COMPUTED;
   }

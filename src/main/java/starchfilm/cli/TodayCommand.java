@@ -48,21 +48,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     results.write(
         CALENDAR,
         () -> CalendarFile.of(today, asked.clock().instant(), trial -> PlainLine.of(trial.file())));
-    results.show(new TodaySheet(today, learnt(today, workshops)));
+    results.show(TodaySheet.of(today, workshops));
     return files.exitCode(forecasts.failures().isEmpty());
-  }
-
-  /** Whether the forecasts are corrected for the rooms. */
-  private static List<String> learnt(Today today, Workshops workshops) {
-    List<Trial> drying =
-        today.standings().stream().map(plate -> plate.forecast().trial()).distinct().toList();
-    List<String> rooms =
-        drying.stream()
-            .flatMap(trial -> TrialFiles.learnt(workshops.of(trial), trial))
-            .distinct()
-            .toList();
-    return rooms.isEmpty() && !drying.isEmpty()
-        ? List.of("Nothing has been learnt yet; the forecasts use textbook rates alone.")
-        : rooms;
   }
 }

@@ -15,12 +15,9 @@ import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.OddityWords;
-import starchfilm.report.words.PlainWords;
 
 /**
  * The trials a command was given; one some of whose notes are wrong is among them, without those.
@@ -124,11 +121,6 @@ record TrialFiles(Asked asked, Notebook notebook) {
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
     return forecasts;
-  }
-
-  /** What a trial's forecast has from the trials beside it; nothing where nothing was learnt. */
-  static Stream<String> learnt(Workshop workshop, Trial trial) {
-    return new LearntSheet(workshop.learnt()).inUse(trial).map(PlainWords::sentence).stream();
   }
 
   /** The exit code of a command that used what it could of them. */

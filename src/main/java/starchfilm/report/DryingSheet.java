@@ -36,12 +36,16 @@ public record DryingSheet(
 
   @Override
   public String json() {
-    return DryingFile.json(analysis.forecast(), assumptions);
+    return DryingFile.json(analysis.forecast(), assumed());
   }
 
   @Override
   public String csv() {
-    return DryingFile.csv(analysis.forecast(), assumptions);
+    return DryingFile.csv(analysis.forecast(), assumed());
+  }
+
+  private List<String> assumed() {
+    return Stream.concat(learnt.stream(), assumptions.stream()).toList();
   }
 
   @Override
@@ -113,8 +117,7 @@ public record DryingSheet(
       lines.add(TrialView.LOG_ENDS_EARLY);
     }
     Cautions.of(forecast).forEach(caution -> lines.add("! " + caution.sentence()));
-    lines.addAll(learnt);
-    lines.addAll(assumptions);
+    lines.addAll(assumed());
     return lines;
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
-import starchfilm.learning.Workshop;
 import starchfilm.report.plan.ThicknessSheet;
 import starchfilm.request.ThicknessQuestion;
 import starchfilm.request.TrialQuestion;
@@ -40,7 +39,6 @@ record ThicknessPage(PageContext desk) {
             .flatMap(TrialQuestion.Base::of);
     ThicknessQuestion question =
         ThicknessQuestion.read(new FormEntries(form), base, desk.folder().root(), desk.clock());
-    Workshop workshop = desk.workshops().of(question.trial());
-    values.put("sheet", new ThicknessSheet(question, question.answer(workshop)));
+    values.put("sheet", ThicknessSheet.of(question, desk.workshops().of(question.trial())));
   }
 }

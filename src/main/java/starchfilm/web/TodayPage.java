@@ -63,7 +63,7 @@ record TodayPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("said", desk.said().in(request.query()));
     values.put("pending", looked.pending());
-    values.put("view", new TodaySheet(looked.today(), List.of()));
+    values.put("view", TodaySheet.of(looked.today(), desk.workshops()));
     values.put("addresses", this);
     values.put("failures", looked.failures());
     values.put("troubles", FileTrouble.of(looked.faults(), desk.folder()));

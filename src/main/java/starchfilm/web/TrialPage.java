@@ -138,7 +138,7 @@ record TrialPage(PageContext desk) {
     values.put(
         "learnt",
         new LearntSheet(desk.workshops().of(trial).learnt())
-            .inUse(trial)
+            .inUse(trial.casting().place())
             .orElse("from textbook rates alone; nothing has been learnt yet"));
     values.putAll(sheet(trial, patienceMs));
     return desk.page(status, "trial", "trials", values);

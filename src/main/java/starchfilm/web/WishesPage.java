@@ -93,7 +93,7 @@ record WishesPage(PageContext desk) {
   }
 
   private PlanSheet found(PlanQuestion question) {
-    return new PlanSheet(question, question.answer(desk.workshops().in(desk.folder().root())));
+    return PlanSheet.of(question, desk.workshops().in(desk.folder().root()));
   }
 
   /** A kept jar says itself where its glycerol comes from, and a room what air it has. */

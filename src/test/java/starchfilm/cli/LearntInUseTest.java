@@ -21,6 +21,8 @@ import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every command that forecasts takes what was learnt of the trials beside, and says so. */
 @Timeout(300)
@@ -59,6 +61,45 @@ class LearntInUseTest {
         .containsPattern("Learnt from your trials: your room \"shed\" dries \\d+ % slower");
     assertThat(Outcome.of(folder, "dry", "textbook/next.json").out())
         .doesNotContain("Learnt from your trials");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "dry next.json",
+        "dry next.json --json -",
+        "dry next.json --csv -",
+        "thickness next.json --by 2d",
+        "thickness next.json --by 2d --json -",
+        "plan --glycerol 30g --starch potato --room 22C,45% --room-name shed",
+        "plan --glycerol 30g --starch potato --room 22C,45% --room-name shed --csv -",
+        "today .",
+        "today . --json -",
+        "compare . --json -"
+      })
+  void everyAnswerSaysThatItFollowsTheRoom(String command) throws IOException {
+    learnt("", "shed", SLOW);
+    Outcome.of(folder, "note", "next.json", "--poured", "now");
+
+    assertThat(Outcome.of(folder, command.split(" ")).out().replaceAll("\\s+", " "))
+        .containsPattern(
+            "Learnt from your trials: your room [\\\\\"]*shed[\\\\\"]* dries \\d+ % slower");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/today/all",
+        "/plan/thickness?by=2+days&base=next.json",
+        "/plan/wishes?glycerol=30&room=22C,45%25&room_name=shed",
+        "/plan/wishes?glycerol=30&room=22C,45%25&room_name=shed&by=0.1"
+      })
+  void everyPageSaysThatItFollowsTheRoom(String page) throws Exception {
+    learnt("slow", "shed", SLOW);
+    Outcome.of(folder, "note", "slow/next.json", "--poured", "now");
+
+    assertThat(Jsoup.parse(served("slow", page)).text())
+        .containsPattern("Learnt from your trials: your room \"shed\" dries \\d+ % slower");
   }
 
   @Test

@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.forecast.WeighingQuestion;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
@@ -180,15 +183,41 @@ public record LearntSheet(Learnt learnt) implements Sheet.OfRows {
   }
 
   /**
-   * The lesson that the forecast of a trial uses.
+   * What a forecast has from the trials beside it.
    *
-   * @param trial the trial
+   * @param workshop what they taught
+   * @param place where it dries
+   * @return a sentence; none where nothing was learnt of any room
+   */
+  public static List<String> told(Workshop workshop, DryingPlace place) {
+    return new LearntSheet(workshop.learnt())
+        .inUse(place).map(PlainWords::sentence).stream().toList();
+  }
+
+  /**
+   * The same of several forecasts.
+   *
+   * @param workshops what the trials in each folder taught
+   * @param trials the trials that were forecast
+   * @return each sentence once
+   */
+  public static List<String> told(Workshops workshops, List<Trial> trials) {
+    return trials.stream()
+        .flatMap(trial -> told(workshops.of(trial), trial.casting().place()).stream())
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * The lesson that a forecast uses.
+   *
+   * @param place where it dries
    * @return a clause; none where nothing was learnt of any room
    */
-  public Optional<String> inUse(Trial trial) {
+  public Optional<String> inUse(DryingPlace place) {
     String lesson =
         learnt.rooms().stream()
-            .filter(room -> room.isCalled(trial.casting().place().name()))
+            .filter(room -> room.isCalled(place.learntRoom()))
             .map(RoomLearnt::sentence)
             .findFirst()
             .orElse("what your rooms have in common; nothing is known about this room yet");

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
+import starchfilm.learning.Workshop;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -19,21 +20,44 @@ import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.Sheet;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.RoomWords;
 import starchfilm.request.PlanQuestion;
+import starchfilm.request.RefusedRequestException;
 
 /**
  * A plan for what is at hand: recipes, a series, or what pieces take.
  *
  * @param question what was asked
  * @param plan what was found
+ * @param learnt what it has from earlier trials, in sentences
  */
-public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRows {
+public record PlanSheet(PlanQuestion question, Plan plan, List<String> learnt)
+    implements Sheet.OfRows {
   private static final String NAME = "%-23s ";
+
+  /**
+   * Answers a question.
+   *
+   * @param question what is asked
+   * @param workshop what earlier trials taught
+   * @throws RefusedRequestException where it cannot be made of what is at hand
+   */
+  public static PlanSheet of(PlanQuestion question, Workshop workshop) {
+    return new PlanSheet(
+        question,
+        question.answer(workshop),
+        LearntSheet.told(workshop, question.request().place()));
+  }
+
+  /** What was taken for granted, and what was learnt. */
+  public List<String> assumptions() {
+    return Stream.concat(question.assumptions().stream(), learnt.stream()).toList();
+  }
 
   /** Whatever was found, by the names it has on sheets, labels and files. */
   public List<NamedRecipe> recipes() {
@@ -74,7 +98,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
         .map(SeriesText::table)
         .or(() -> plan.pieces().map(pieces -> PiecesText.table(pieces, recipes().get(0))))
         .orElseGet(this::recipeTable)
-        .assuming(question.assumptions())
+        .assuming(assumptions())
         .cautioning(cautions());
   }
 
@@ -88,7 +112,7 @@ public record PlanSheet(PlanQuestion question, Plan plan) implements Sheet.OfRow
   public List<String> lines() {
     List<String> lines =
         new ArrayList<>(plan.series().map(SeriesText::of).orElseGet(this::recipeLines));
-    lines.addAll(question.assumptions());
+    lines.addAll(assumptions());
     if (!recipes().isEmpty()) {
       cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     }

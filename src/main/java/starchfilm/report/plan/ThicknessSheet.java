@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import starchfilm.film.FilmCaution;
 import starchfilm.forecast.Oddity;
+import starchfilm.learning.Workshop;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.numerics.units.Named;
@@ -22,11 +23,13 @@ import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.Sheet;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
+import starchfilm.request.RefusedRequestException;
 import starchfilm.request.ThicknessQuestion;
 
 /**
@@ -34,9 +37,30 @@ import starchfilm.request.ThicknessQuestion;
  *
  * @param question what was asked
  * @param answer how thick
+ * @param learnt what it has from earlier trials, in sentences
  */
-public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
+public record ThicknessSheet(
+    ThicknessQuestion question, ThicknessAnswer answer, List<String> learnt)
     implements Sheet.OfRows {
+  /**
+   * Answers a question.
+   *
+   * @param question what is asked
+   * @param workshop what earlier trials taught
+   * @throws RefusedRequestException where the model cannot hold what was asked
+   */
+  public static ThicknessSheet of(ThicknessQuestion question, Workshop workshop) {
+    return new ThicknessSheet(
+        question,
+        question.answer(workshop),
+        LearntSheet.told(workshop, question.trial().casting().place()));
+  }
+
+  /** What was taken for granted, and what was learnt. */
+  public List<String> assumptions() {
+    return Stream.concat(question.assumptions().stream(), learnt.stream()).toList();
+  }
+
   /** Returns whether any pour meets the date; false where even the thinnest is too late. */
   public boolean isAnyFound() {
     return answer.pours().stream().anyMatch(pour -> pour.reach() != DateReach.TOO_SOON);
@@ -50,7 +74,7 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
   @Override
   public List<String> lines() {
     List<String> lines = new ArrayList<>(said());
-    lines.addAll(question.assumptions());
+    lines.addAll(assumptions());
     cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
@@ -68,7 +92,7 @@ public record ThicknessSheet(ThicknessQuestion question, ThicknessAnswer answer)
           .put("pour_g", pour.pourKg())
           .put("dry_thickness_um", pour.dryThicknessM());
     }
-    return table.assuming(question.assumptions()).cautioning(cautions());
+    return table.assuming(assumptions()).cautioning(cautions());
   }
 
   /** The answer alone, in sentences: how thick, what is odd, and what that is like. */

@@ -10,6 +10,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.Milestone;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.learning.Workshops;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Plural;
 import starchfilm.report.Awaited;
@@ -18,6 +19,7 @@ import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.data.AnswerTable;
 import starchfilm.report.data.AnswerTable.AnswerRow;
 import starchfilm.report.data.Sheet;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.ScaleForecast;
@@ -33,6 +35,23 @@ import starchfilm.today.Today;
 public record TodaySheet(Today today, List<String> learnt) implements Sheet.OfRows {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, H:mm", Locale.ENGLISH);
+
+  /**
+   * The same with what the forecasts of the drying plates have from earlier trials.
+   *
+   * @param today what to do
+   * @param workshops what those taught
+   */
+  public static TodaySheet of(Today today, Workshops workshops) {
+    List<Trial> drying =
+        today.standings().stream().map(plate -> plate.forecast().trial()).distinct().toList();
+    List<String> rooms = LearntSheet.told(workshops, drying);
+    return new TodaySheet(
+        today,
+        rooms.isEmpty() && !drying.isEmpty()
+            ? List.of("Nothing has been learnt yet; the forecasts use textbook rates alone.")
+            : rooms);
+  }
 
   /** The plates, the most urgent first. */
   public List<PlateNow> plates() {
@@ -100,6 +119,7 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet.OfRo
         .tell("headline", List.of(headline()))
         .tell("planned", today.planned().stream().map(Trial::name).toList())
         .tell("questions", questions())
+        .tell("learnt", learnt)
         .cautioning(cautions());
   }
 
