@@ -80,7 +80,7 @@ public record NewTrial(
                 folder,
                 clock)
             .read();
-    base.ifPresent(earlier -> tellKept(in, earlier.trial(), start));
+    base.ifPresent(earlier -> tellKept(in, earlier, start));
     read.ifPresent(whole -> requireBeside(in, whole.trial(), folder));
     read.ifPresent(whole -> requireAlone(in, change, whole.trial()));
     return in.finished(
@@ -109,11 +109,20 @@ public record NewTrial(
     return in.assumptions();
   }
 
-  private static void tellKept(EntryReader in, Trial earlier, ObjectValue start) {
+  private static void tellKept(EntryReader in, TrialQuestion.Base earlier, ObjectValue start) {
     List<String> kept = start.members().keySet().stream().filter(SECTIONS::contains).toList();
     in.remark(
         "What is neither changed nor written here is as in the trial %s: %s."
-            .formatted(earlier.name(), String.join(", ", kept)));
+            .formatted(earlier.trial().name(), String.join(", ", kept)));
+    if (!in.hasAny("place.room", "place.air", "place.humidity")) {
+      earlier
+          .log()
+          .ifPresent(
+              log ->
+                  in.remark(
+                      "Its log %s is of the days of that pour and is left out: keep a new one, or note the air."
+                          .formatted(log)));
+    }
   }
 
   private static String name(TrialQuestion.Base earlier, Optional<OneChange> change) {

@@ -10,11 +10,13 @@ import java.util.OptionalDouble;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.WallClock;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.LocatedWriter;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 
@@ -70,6 +72,20 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
      */
     public static Base of(String text, Path file) throws NotWrittenException {
       return of(TrialFileText.fields(text), file);
+    }
+
+    /**
+     * The same to be poured again: without its history, and without a log of the days it had.
+     *
+     * @throws NotWrittenException where it makes no trial
+     */
+    public Base again() throws NotWrittenException {
+      return of(FreshTrial.of(fields), trial.file());
+    }
+
+    /** The name of the log that its room follows; empty where it follows none. */
+    public Optional<String> log() {
+      return fields.at("room.log_csv").map(Located::shown);
     }
 
     /** A trial to begin with, read from its fields. */

@@ -25,7 +25,9 @@ import starchfilm.planning.PotShare;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
 import starchfilm.report.TrialView;
+import starchfilm.report.learnt.LearntSheet;
 import starchfilm.report.plan.SharedPotfuls;
+import starchfilm.report.words.RoomWords;
 import starchfilm.request.Handle;
 import starchfilm.request.Handle.Travel;
 import starchfilm.request.Sketch;
@@ -80,8 +82,10 @@ record PlanPage(PageContext desk) {
   }
 
   private Response page(int status, Fields fields, List<String> why) throws NotWrittenException {
-    TrialQuestion.Base base = base(fields);
+    TrialQuestion.Base written = written(fields);
+    TrialQuestion.Base base = written.again();
     Map<String, Object> values = values(base, fields);
+    values.put("log", written.log().orElse(""));
     values.put("starts", starts());
     Set<String> rooms = new TreeSet<>(rooms().keySet());
     rooms.add(base.trial().casting().place().name());
@@ -108,7 +112,7 @@ record PlanPage(PageContext desk) {
     values.put(POT.key(), moved.potL());
     values.put(DEADLINE.key(), fields.text(DEADLINE.key()));
     values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
-    values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
+    values.put("airSwings", !Handle.AIR.isFree(base.trial().casting()));
     values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
     values.put("origins", Named.all(GlycerolOrigin.values()));
     values.put(ORIGIN, moved.origin());
@@ -117,6 +121,9 @@ record PlanPage(PageContext desk) {
       TrialAnalysis analysis = desk.bench().sketch(cooked.trials().get(0));
       OptionalDouble byS = moved.byDays().stream().map(days -> days * DAY_S).findFirst();
       values.put("trial", TrialView.of(analysis));
+      DryingPlace place = analysis.forecast().trial().casting().place();
+      values.put("place", RoomWords.place(place));
+      values.put("learnt", LearntSheet.told(desk.workshops().in(desk.folder().root()), place));
       values.put("figure", DryingFigure.moved(analysis.forecast(), unmoved(base), byS));
       values.put(
           "inTime", byS.isPresent() ? Headline.inTime(analysis.forecast(), byS.getAsDouble()) : "");
@@ -250,6 +257,11 @@ record PlanPage(PageContext desk) {
   }
 
   private TrialQuestion.Base base(Fields fields) throws NotWrittenException {
+    return written(fields).again();
+  }
+
+  /** The trial to start from, as it is written. */
+  private TrialQuestion.Base written(Fields fields) throws NotWrittenException {
     String chosen = key(fields);
     return desk.folder()
         .sketched(

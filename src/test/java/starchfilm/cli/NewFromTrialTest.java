@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,6 +52,19 @@ class NewFromTrialTest {
     assertThat(Files.readString(folder.resolve("first-try-thinner.json")))
         .contains("\"from\" : \"first-try.json\"", "\"wet_thickness_mm\" : 2.1", "20.0")
         .doesNotContain("poured_at");
+  }
+
+  @Test
+  void saysThatALogIsOfItsOwnDays() throws IOException {
+    for (String file : List.of("5-blend-in-the-shed.json", "shed-april.csv")) {
+      Files.copy(Path.of("formulations/garden", file), folder.resolve(file));
+    }
+    String told = "Its log shed-april.csv is of the days of that pour and is left out";
+
+    terminal.run("new", "--from", "5-blend-in-the-shed.json", "--name", "Again");
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains(told);
+    terminal.run("new", "--from", "5-blend-in-the-shed.json", "--room", "18C,60%");
+    assertThat(terminal.out().replaceAll("\\s+", " ")).containsOnlyOnce(told);
   }
 
   @ParameterizedTest

@@ -5,15 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanPageTest {
+  private static final String LOGGED = "5-blend-in-the-shed.json";
   private static final String FIRST = "starter+first-film";
 
   private static final Pattern POTFUL =
@@ -30,6 +34,32 @@ class PlanPageTest {
     assertThat(thin).doesNotContain("<html").contains("Drying curve").contains("1.5</b> mm wet");
     assertThat(thick).contains("6.0</b> mm wet").isNotEqualTo(thin);
     assertThat(sketch(site, "1.5", "60").body()).contains("60</b> g glycerol");
+  }
+
+  @Test
+  void saysWhatItsForecastRestsOn(@TempDir Path folder) throws IOException {
+    String logged;
+    String again;
+    try (RunningSite site = RunningSite.overGarden(folder)) {
+      logged = Jsoup.parse(site.get("/plan?base=" + LOGGED).body()).text();
+      site.post("/trial/again", "file", LOGGED, "name", "Again", "but", "");
+      again = Jsoup.parse(site.get("/trial/forecast?file=again.json").body()).text();
+    }
+    Matcher headline = Pattern.compile("Peelable after [^.;]*").matcher(again);
+
+    assertThat(headline.find()).as(again).isTrue();
+    assertThat(logged)
+        .contains("The log shed-april.csv is of the days of that pour and does not count here")
+        .contains("Learnt from your trials: your room \"shed\" dries ")
+        .containsPattern("Not recorded \\(\\d+\\).* air: assumed: 15 to 25 \u00B0C")
+        .contains(headline.group());
+  }
+
+  @Test
+  void saysThatAPasteDoesNotLevel(@Served RunningSite site) {
+    String stiff = site.get("/plan?base=" + FIRST + "&was=" + FIRST + "&wet=3&starch=12").body();
+
+    assertThat(Jsoup.parse(stiff).select(".refusal").text()).startsWith("12 % starch does not level");
   }
 
   @Test
