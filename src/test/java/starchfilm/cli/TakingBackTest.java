@@ -73,13 +73,13 @@ class TakingBackTest {
   @Test
   void listsWhatIsNotedLineByLine() {
     assertThat(noting("--list"))
-        .contains("weighing 2: weighed 709 g, +6h")
+        .contains("weighing 2: plate 1 weighed 709 g, +6h")
         .contains("remark 1: remark: clear");
   }
 
   @Test
   void takesOutALineAndLeavesTheRestAsItStands() throws IOException {
-    assertThat(noting("--drop", "weighing 2")).contains("removed: weighed 709 g, +6h");
+    assertThat(noting("--drop", "weighing 2")).contains("removed: plate 1 weighed 709 g, +6h");
 
     assertThat(Files.readString(file))
         .isEqualTo(TRIAL.replace(",\n    {\"at\": \"+6h\", \"mass_g\": 709}", ""));
@@ -202,8 +202,8 @@ class TakingBackTest {
 
     assertThat(terminal.out())
         .contains(
-            "corrected: weighed 709 g, +6h is now at Sun 19 Apr, 18:30",
-            "corrected: weighed 740 g, +2h is now at +3h");
+            "corrected: plate 1 weighed 709 g, +6h is now at Sun 19 Apr, 18:30",
+            "corrected: plate 1 weighed 740 g, +2h is now at +3h");
     assertThat(Files.readString(file))
         .contains("{\"at\": \"2026-04-19T18:30\", \"mass_g\": 709}")
         .contains("{\"at\": \"+3h\", \"mass_g\": 740}");

@@ -92,7 +92,7 @@ class LearnPageTest {
         .startsWith("Little glycerol, weighing of Mon 23 Mar, 15:30: a film of 11.0 g noted");
     Document trial = Jsoup.parse(site.get(shown.select(".doubted a").attr("href")).body());
     assertThat(trial.select(".noted-lines li details[open] > summary").eachText())
-        .containsExactly("weighed 609 g, Mon 23 Mar, 15:30");
+        .containsExactly("plate 1 weighed 609 g, Mon 23 Mar, 15:30");
     assertThat(trial.select("input[autofocus]").attr("value")).isEqualTo("609");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(unweighedPlate()).isNotEqualTo(textbook);
