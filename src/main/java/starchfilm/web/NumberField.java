@@ -1,7 +1,9 @@
 package starchfilm.web;
 
 import java.util.OptionalDouble;
-import starchfilm.numerics.figures.Figures;
+import java.util.regex.Pattern;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Allowed;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 
@@ -9,37 +11,27 @@ import starchfilm.web.http.HttpError;
  * A number of a form, in the unit its page shows.
  *
  * @param label what the page calls it
- * @param least the least allowed
- * @param most the most allowed
- * @param fix goes on after the ends: the unit, and what to do
+ * @param allowed between which ends, in that unit
  */
-record NumberField(String key, String label, double least, double most, String fix) {
+record NumberField(String key, String label, Allowed allowed) {
+  private static final Pattern DIGITS = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,4})?");
+
   /** What is written; empty where the form does not have it. */
   OptionalDouble in(Fields form) {
     if (!form.has(key)) {
       return OptionalDouble.empty();
     }
     String typed = form.text(key).replace(',', '.');
-    if (typed.matches("[0-9]{1,4}(\\.[0-9]{1,4})?")) {
-      double value = Double.parseDouble(typed);
-      if (value >= least && value <= most) {
-        return OptionalDouble.of(value);
-      }
+    double value = DIGITS.matcher(typed).matches() ? Double.parseDouble(typed) : Double.NaN;
+    if (!allowed.contains(value)) {
+      throw refused(form);
     }
-    throw refused(form);
+    return OptionalDouble.of(value);
   }
 
   /** Says what was written, and what may be. */
   HttpError refused(Fields form) {
-    String typed = form.text(key);
-    return new HttpError(
-        422,
-        "%s: \"%s\" given, allowed %s to %s%s."
-            .formatted(
-                label,
-                typed.length() > 20 ? typed.substring(0, 20) + "..." : typed,
-                Figures.noted(least),
-                Figures.noted(most),
-                fix));
+    MistypedException why = new MistypedException(form.text(key), allowed.words(), allowed.mend());
+    return new HttpError(422, label + ": " + why.getMessage() + ".");
   }
 }

@@ -15,6 +15,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.files.findings.Allowed;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
@@ -44,12 +45,15 @@ record PlanPage(PageContext desk) {
   private static final String ROOM = "room";
   private static final String ORIGIN = "origin";
   private static final NumberField PLATES =
-      new NumberField("plates", "Plates", 1, 50, "; write a whole number");
+      new NumberField("plates", "Plates", Allowed.between(1, 50, "", "write a whole number"));
   private static final NumberField POT =
       new NumberField(
-          "pot", "The pot holds", 0.2, 50, " l; write how much it holds when brim-full");
+          "pot",
+          "The pot holds",
+          Allowed.between(0.2, 50, "l", "write how much it holds when brim-full"));
   private static final NumberField DEADLINE =
-      new NumberField("by", "Needed after", 0.1, 60, " days; leave it out for any time");
+      new NumberField(
+          "by", "Needed after", Allowed.between(0.1, 60, "days", "leave it out for any time"));
 
   private static final double USUAL_POT_L = 2;
   private static final double M3_PER_LITRE = 1e-3;
@@ -156,9 +160,9 @@ record PlanPage(PageContext desk) {
     Sketch sketch = Sketch.of(base.trial());
     for (Handle handle : sketch.figures().keySet()) {
       Travel ends = handle.ends(casting);
-      String fix = " " + handle.unit() + "; move the slider there";
-      NumberField field =
-          new NumberField(handle.key(), handle.label(), ends.least(), ends.most(), fix);
+      Allowed allowed =
+          Allowed.between(ends.least(), ends.most(), handle.unit(), "move the slider there");
+      NumberField field = new NumberField(handle.key(), handle.label(), allowed);
       OptionalDouble to = moved ? field.in(fields) : OptionalDouble.empty();
       if (to.isPresent()) {
         sketch = sketch.with(handle, to.getAsDouble());
