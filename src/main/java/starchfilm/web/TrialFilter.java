@@ -25,9 +25,6 @@ record TrialFilter(Fields query) {
           new Choice(
               "rating", "Rating", row -> row.rating() == 0 ? "none" : row.rating() + " of 5"));
 
-  private static final List<String> STATES =
-      List.of("drying", "planned", "off the plate", "given up");
-
   private record Choice(String field, String label, Function<TrialRow, String> of) {}
 
   /**
@@ -77,8 +74,7 @@ record TrialFilter(Fields query) {
       case "pour" -> latest;
       case "name" -> Comparator.comparing(row -> row.name().toLowerCase(Locale.ROOT));
       case "rating" -> Comparator.comparing(TrialRow::rating).reversed().thenComparing(latest);
-      default ->
-          Comparator.comparing((TrialRow row) -> STATES.indexOf(row.stage())).thenComparing(latest);
+      default -> Comparator.comparing(TrialRow::reached).thenComparing(latest);
     };
   }
 }

@@ -7,6 +7,7 @@ import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.units.Plural;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 
@@ -19,7 +20,7 @@ import starchfilm.report.words.RecipeWords;
  * @param invented true where it is made up as an example
  * @param poured when it was poured, or that it was not
  * @param starch what it is made of
- * @param stage how far it has come
+ * @param reached how far it has come
  * @param rating 0 where none was given
  * @param noted what was noted about it
  * @param pouredAt the same as a moment, to sort by; long ago where it was not
@@ -34,7 +35,7 @@ record TrialRow(
     boolean invented,
     String poured,
     String starch,
-    String stage,
+    Stage reached,
     int rating,
     String noted,
     LocalDateTime pouredAt,
@@ -55,18 +56,18 @@ record TrialRow(
         trial.invented(),
         trial.pouredAt().isEmpty() ? "not poured yet" : new PourCalendar(trial.pouredAt()).pour(),
         RecipeWords.starchKinds(trial.recipe()),
-        switch (Stage.of(trial, now)) {
-          case PLANNED -> "planned";
-          case DRYING -> "drying";
-          case ENDED -> "off the plate";
-          case GIVEN_UP -> "given up";
-        },
+        Stage.of(trial, now),
         trial.seen().rating().orElse(0),
         noted(trial),
         trial.pouredAt().orElse(LocalDateTime.MIN),
         made(trial),
         trial.casting().place().name(),
         trial.seen().photos().isEmpty() ? "" : NotebookFolder.address("/photo", file) + "&n=0");
+  }
+
+  /** How far it has come, in words. */
+  public String stage() {
+    return PlainWords.word(reached);
   }
 
   private static String made(Trial trial) {

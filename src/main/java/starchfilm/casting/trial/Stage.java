@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** How far a trial has come. */
+/** How far a trial has come; what wants to be looked at comes first. */
 public enum Stage {
-  /** Planned; nobody has poured it yet. */
-  PLANNED,
   /** On the plate: poured, and nothing noted yet that only a finished film has. */
   DRYING,
+  /** Planned; nobody has poured it yet. */
+  PLANNED,
   /**
    * Off the plate: noted so, or a rating is noted, or a dry thickness or pulled strip of this
    * plate. Of several plates one may be measured while the others still dry.

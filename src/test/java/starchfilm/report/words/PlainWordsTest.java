@@ -15,6 +15,7 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
+import starchfilm.casting.trial.Stage;
 import starchfilm.change.NoEffectReason;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
@@ -48,7 +49,8 @@ class PlainWordsTest {
           Caution.class,
           OutcomeDifference.Agreement.class,
           Limit.class,
-          NoEffectReason.class);
+          NoEffectReason.class,
+          Stage.class);
 
   @Test
   void everyConstantHasWordsBelowEachHeadingOfItsKind() {
