@@ -13,6 +13,7 @@ import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.report.learnt.LearntPicture;
 import starchfilm.report.learnt.LearntSheet;
+import starchfilm.report.learnt.LearntSoFar;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -57,14 +58,12 @@ record LearnPage(PageContext desk) {
   record Doubted(String sentence, String address) {}
 
   private static Doubted doubted(DoubtedReading reading, Workshop workshop, List<Trial> trials) {
-    return workshop
-        .trialOf(reading, trials)
-        .map(
-            trial ->
-                new Doubted(
-                    LearntSheet.doubt(reading, trial) + ".",
-                    TrialPage.atReading(reading.file(), reading.reading())))
-        .orElseGet(() -> new Doubted(reading.sentence() + ".", ""));
+    return new Doubted(
+        LearntSoFar.doubt(reading, workshop, trials) + ".",
+        workshop
+            .trialOf(reading, trials)
+            .map(trial -> TrialPage.atReading(reading.file(), reading.reading()))
+            .orElse(""));
   }
 
   private Response learn(Request request) {

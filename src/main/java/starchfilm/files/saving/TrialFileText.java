@@ -2,9 +2,7 @@ package starchfilm.files.saving;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.UUID;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Findings;
@@ -138,11 +136,6 @@ public record TrialFileText(Path file, String text, String version) {
   }
 
   static String version(byte[] bytes) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(digest, 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return UUID.nameUUIDFromBytes(bytes).toString();
   }
 }

@@ -77,7 +77,8 @@ public record LearntSoFar(
         : taught;
   }
 
-  private static String doubt(DoubtedReading reading, Workshop workshop, List<Trial> trials) {
+  /** A doubted reading by its trial and the clock, where that trial is among these. */
+  public static String doubt(DoubtedReading reading, Workshop workshop, List<Trial> trials) {
     return workshop
         .trialOf(reading, trials)
         .map(trial -> LearntSheet.doubt(reading, trial))
