@@ -61,7 +61,7 @@ public record Adviser(TrialKnowledge knowledge) {
     if (suspected.isEmpty()) {
       return new TrialAdvice(usualSuspects(trial), diagnoses, Optional.empty());
     }
-    Optional<NextTrial> next = nextTrials().against(suspected, forecast, notebook);
+    Optional<NextTrial> next = nextTrials().against(suspected, outlook, notebook);
     return new TrialAdvice(verdict(next), diagnoses, next);
   }
 

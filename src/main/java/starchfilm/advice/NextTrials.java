@@ -23,8 +23,12 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
   /** A plate without faults is left alone for less than this share of its drying time (judged). */
   private static final double SOONER_BY = 0.1;
 
-  Optional<NextTrial> against(
-      List<Suspected> suspected, TrialForecast forecast, List<Trial> notebook) {
+  /**
+   * The changes that answer what is suspected; empty where none helps enough.
+   *
+   * @param now the trial as it was cast
+   */
+  Optional<NextTrial> against(List<Suspected> suspected, ForecastCache now, List<Trial> notebook) {
     return new NextTrialSearch(book, places(notebook), suspected)
         .find()
         .map(
@@ -34,7 +38,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
                     found.scenes().get(0).outlook(),
                     causes(found.steps(), suspected),
                     aims(found, suspected),
-                    forecast));
+                    now));
   }
 
   /**
@@ -42,8 +46,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
    * does.
    */
   Optional<NextTrial> sooner(TrialForecast forecast, List<Trial> notebook) {
-    Trial trial = forecast.trial();
-    FaultContext scene = FaultContext.of(forecast, new ForecastCache(trial, knowledge));
+    FaultContext scene = FaultContext.of(forecast, new ForecastCache(forecast.trial(), knowledge));
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     List<Change> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
     quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
@@ -54,7 +57,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
         if (then <= (1 - SOONER_BY) * now
             && NextTrialSearch.newTrouble(book, scene, changed) == 0) {
           return Optional.of(
-              next(List.of(step), changed.outlook(), List.of(), List.of(), forecast));
+              next(List.of(step), changed.outlook(), List.of(), List.of(), scene.outlook()));
         }
       }
     }
@@ -66,7 +69,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
       ForecastCache outlook,
       List<String> against,
       List<String> aims,
-      TrialForecast forecast) {
+      ForecastCache now) {
     return new NextTrial(
         steps.stream().map(AdvisedStep::change).toList(),
         steps.stream().map(AdvisedStep::words).toList(),
@@ -74,7 +77,7 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge) {
         steps.stream().flatMapToDouble(step -> step.waitUntilS().stream()).findFirst(),
         against,
         aims,
-        Expectation.ofRange(new ForecastCache(forecast.trial(), knowledge)),
+        Expectation.ofRange(now),
         Expectation.ofRange(outlook));
   }
 

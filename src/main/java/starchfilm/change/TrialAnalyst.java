@@ -25,8 +25,8 @@ public record TrialAnalyst(TrialForecaster forecaster) {
   }
 
   /**
-   * The forecast alone, at the least cost: for hundreds of trials at once, and for a recipe that is
-   * still being moved about.
+   * The forecast alone, at the least cost: for trials whose changes nobody reads, and for a recipe
+   * that is still being moved about.
    */
   public TrialAnalysis outline(Trial trial) {
     return TrialAnalysis.alone(forecaster.forecast(trial));

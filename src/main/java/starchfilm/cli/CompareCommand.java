@@ -31,7 +31,8 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
     Workshops workshops = asked.workshops(files.trials());
     workshops.outdated(files.trials()).forEach(asked.err()::println);
     files.tellCopies();
-    TrialForecasts forecasts = files.forecasts(workshops, "to compare");
+    TrialForecasts forecasts =
+        files.forecasts(trials -> TrialForecasts.of(trials, workshops), "to compare");
     Comparison comparison = Comparison.of(notebook, forecasts);
     results.write(
         () -> comparison.table().tell("learnt", LearntSheet.told(workshops, files.trials())));

@@ -2,8 +2,10 @@ package starchfilm.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.numerics.units.Plural;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
@@ -23,7 +25,9 @@ record SheetCommand(Asked asked) implements Callable<Integer> {
         new Results(asked).to("sheet.out", OutputKind.SHEETS).to("sheet.labels", OutputKind.LABELS);
     TrialFiles files = TrialFiles.read(asked, asked.paths("files.files"));
     files.tellFaults();
-    TrialForecasts forecasts = files.forecasts(asked.workshops(files.trials()), "to print");
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(asked.workshops(files.trials())));
+    TrialForecasts forecasts =
+        files.forecasts(trials -> TrialForecasts.of(trials, analyst::outline), "to print");
     List<TrialForecast> trials = forecasts.forecasts();
     PlanReport report = new PlanReport(new PageRenderer());
     List<PlateLabel> plates = trials.stream().flatMap(PlateLabel::of).toList();

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
@@ -14,7 +15,6 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
-import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.OddityWords;
@@ -105,10 +105,11 @@ record TrialFiles(Asked asked, Notebook notebook) {
   /**
    * Forecasts them, and says which cannot be.
    *
+   * @param made forecasts trials
    * @param purpose what for, such as {@code to compare}; refused where there is none
    */
-  TrialForecasts forecasts(TrialKnowledge knowledge, String purpose) {
-    TrialForecasts forecasts = TrialForecasts.of(trials(), knowledge);
+  TrialForecasts forecasts(Function<List<Trial>, TrialForecasts> made, String purpose) {
+    TrialForecasts forecasts = made.apply(trials());
     forecasts.failures().forEach(asked.err()::println);
     if (forecasts.done().isEmpty()) {
       throw forecasts.failures().isEmpty()

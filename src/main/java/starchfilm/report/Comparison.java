@@ -133,8 +133,7 @@ public record Comparison(
     List<String> troubles = new ArrayList<>();
     troubles.addAll(FirstFaults.sentences(notebook.faults()));
     troubles.addAll(forecasts.failures());
-    List<String> remarks = new ArrayList<>(forecasts.remarks());
-    notebook.notices().stream().map(Notice::sentence).forEach(remarks::add);
+    List<String> remarks = notebook.notices().stream().map(Notice::sentence).toList();
     return new Comparison(forecasts.done(), troubles, remarks);
   }
 }

@@ -39,7 +39,7 @@ record ComparisonPage(
   private static final int DRAWN_UP_TO = 12;
 
   /** Up to this many trials have a part of their own; of more only the last. */
-  private static final int APART_UP_TO = 50;
+  static final int APART_UP_TO = 50;
 
   private static final List<String> NUMBERS =
       List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.change.TrialAnalyst;
@@ -17,20 +18,16 @@ import starchfilm.forecast.TrialKnowledge;
  *
  * @param done the forecasts
  * @param failures a sentence for each trial that could not be forecast
- * @param outlined true where the trials were too many for more than an outline of each
  */
-public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, boolean outlined) {
-  /** With more trials than this, each is forecast in outline. */
-  static final int FULL_UP_TO = 100;
-
+public record TrialForecasts(List<TrialAnalysis> done, List<String> failures) {
   /** The forecasts alone. */
   public List<TrialForecast> forecasts() {
     return done.stream().map(TrialAnalysis::forecast).toList();
   }
 
   /**
-   * Forecasts as fully as their number allows: up to {@value #FULL_UP_TO} trials with what more of
-   * each ingredient would do.
+   * Forecasts trials for a comparison: those that have a part of their own in full, of the earlier
+   * ones the forecast alone.
    *
    * @param trials the trials
    * @param knowledge what is known before a trial is forecast
@@ -38,25 +35,21 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
    */
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
     TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(knowledge));
-    if (trials.size() <= FULL_UP_TO) {
-      return of(trials, analyst::whole);
+    TrialForecasts last = new TrialForecasts(List.of(), List.of());
+    int from = trials.size();
+    while (from > 0 && last.done().size() < ComparisonPage.APART_UP_TO) {
+      // Where some cannot be forecast, earlier ones take their place.
+      int first = Math.max(0, from - ComparisonPage.APART_UP_TO + last.done().size());
+      last = of(trials.subList(first, from), analyst::whole).then(last);
+      from = first;
     }
-    TrialForecasts outlines = of(trials, analyst::outline);
-    return new TrialForecasts(outlines.done(), outlines.failures(), true);
+    return of(trials.subList(0, from), analyst::outline).then(last);
   }
 
-  /**
-   * The remarks on forecasts in outline.
-   *
-   * @return a sentence; none where every trial is forecast in full
-   */
-  List<String> remarks() {
-    return outlined
-        ? List.of(
-            ("There are more than %s trials, so each forecast leaves out what more of an ingredient"
-                    + " would do and what would lower a risk; compare fewer at a time for that.")
-                .formatted(FULL_UP_TO))
-        : List.of();
+  private TrialForecasts then(TrialForecasts later) {
+    return new TrialForecasts(
+        Stream.of(done, later.done).flatMap(List::stream).toList(),
+        Stream.of(failures, later.failures).flatMap(List::stream).toList());
   }
 
   /**
@@ -75,18 +68,17 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
         ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
     return new TrialForecasts(
         each.stream().flatMap(one -> one.done().stream()).toList(),
-        each.stream().flatMap(one -> one.failures().stream()).toList(),
-        false);
+        each.stream().flatMap(one -> one.failures().stream()).toList());
   }
 
   private static TrialForecasts of(Trial trial, Function<Trial, TrialAnalysis> forecaster) {
     try {
-      return new TrialForecasts(List.of(forecaster.apply(trial)), List.of(), false);
+      return new TrialForecasts(List.of(forecaster.apply(trial)), List.of());
     } catch (CancellationException stopped) {
       throw stopped;
     } catch (RuntimeException failure) {
       // Whatever it is, the other trials go through.
-      return new TrialForecasts(List.of(), List.of(failure(trial, failure)), false);
+      return new TrialForecasts(List.of(), List.of(failure(trial, failure)));
     }
   }
 

@@ -4,17 +4,17 @@ import starchfilm.numerics.diffusion.Layers;
 import starchfilm.numerics.units.Nature;
 
 /**
- * Five temperatures, 5 to 98 C and equally spaced in 1/T, at which the flux potential is tabulated.
+ * Four temperatures, 2 to 95 C and equally spaced in 1/T, at which the flux potential is tabulated.
  *
  * <p>Between them {@code P(T) = sum w_k(T) P(T_k)} with {@code w_k = L_k(1/T) exp[-(E_m/R)(1/T -
  * 1/T_k)]}: Lagrange's polynomials act on what is left after an Arrhenius factor of middle energy
  * E_m = 27 kJ/mol. The energies in a film run from 18 to 36 kJ/mol, so what is left bends little:
- * from 0 to 98 C the potential is within 1e-4.
+ * from 0 to 98 C the potential is within 7e-4.
  */
 final class TemperatureLayers implements Layers {
-  private static final int COUNT = 5;
-  private static final double COLDEST_K = 278.15;
-  private static final double WARMEST_K = 371.15;
+  private static final int COUNT = 4;
+  private static final double COLDEST_K = 275.15;
+  private static final double WARMEST_K = 368.15;
   private static final double MIDDLE_ENERGY_J_PER_MOL = 27_000;
   private static final double MIDDLE_OVER_GAS =
       MIDDLE_ENERGY_J_PER_MOL / Nature.GAS_CONSTANT_J_PER_MOL_K;

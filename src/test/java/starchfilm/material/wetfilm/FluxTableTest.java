@@ -20,7 +20,7 @@ class FluxTableTest {
 
   @ParameterizedTest
   @CsvSource({"0.08, 0.3", "0.05, 0", "0.03, 1", "0.15, 0.1", "0.001, 100"})
-  void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
+  void isWithinSevenTenThousandthsAtEveryTemperature(double starch, double glycerol) {
     Composition paste = Castings.paste(starch, glycerol);
     PotentialReader reader = FilmMaterial.of(paste, paste.waterKgPerKgDry()).potential().reader();
     WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);
@@ -59,7 +59,7 @@ class FluxTableTest {
     double exact = integral(diffusivity, from, to, temperatureK);
     assertThat(reader.potential(to) - reader.potential(from))
         .as("X %s to %s at %s K", from, to, temperatureK)
-        .isCloseTo(exact, org.assertj.core.data.Percentage.withPercentage(0.01));
+        .isCloseTo(exact, org.assertj.core.data.Percentage.withPercentage(0.07));
   }
 
   /** The integral of D/v2 over X by Gauss quadrature in pieces. */
