@@ -113,15 +113,8 @@ public final class Headline {
         poured.isEmpty()
             ? "after " + Spans.given(byS)
             : "by " + new PourCalendar(poured).byTheHour(byS);
-    if (dry.low() > byS) {
-      return "Not dry all through " + by + " (" + PlanWords.NEARLY_NONE + " likely cases).";
-    }
-    return "Dry all through %s in %s likely cases."
-        .formatted(
-            by,
-            dry.high() <= byS
-                ? PlanWords.NEARLY_ALL
-                : dry.middle() <= byS ? "5 to 9 of 10" : "1 to 5 of 10");
+    return (dry.low() > byS ? "Not dry all through %s (%s)." : "Dry all through %s in %s.")
+        .formatted(by, PlanWords.casesBy(byS, dry));
   }
 
   private static String after(Band band) {

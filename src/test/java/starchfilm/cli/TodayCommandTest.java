@@ -285,6 +285,6 @@ class TodayCommandTest {
         "Gift", "2026-04-19T10:00", "\"wish\": {\"film\": \"flexible\", \"ready_after_days\": 1}");
 
     assertThat(said("today"))
-        .contains("Wanted by Mon 20 Apr, 10:00: late in at least 9 of 10 likely cases.");
+        .contains("Wanted by Mon 20 Apr, 10:00: in time in at most 1 of 10 likely cases.");
   }
 }

@@ -91,17 +91,11 @@ public record PlateNow(Standing standing) {
     if (byS.isEmpty() || standing.need() == Need.OVERDUE) {
       return Optional.empty();
     }
-    Band ready = standing.readyS();
-    String chance =
-        byS.getAsDouble() >= ready.high()
-            ? "in time in " + PlanWords.NEARLY_ALL + " likely cases"
-            : byS.getAsDouble() >= ready.middle()
-                ? "more likely in time than not"
-                : byS.getAsDouble() >= ready.low()
-                    ? "more likely late than not"
-                    : "late in " + PlanWords.NEARLY_ALL + " likely cases";
     return Optional.of(
-        "Wanted by " + calendar().byTheHour(byS.getAsDouble()) + ": " + chance + ".");
+        "Wanted by %s: in time in %s."
+            .formatted(
+                calendar().byTheHour(byS.getAsDouble()),
+                PlanWords.casesBy(byS.getAsDouble(), standing.readyS())));
   }
 
   private String needed() {
@@ -113,12 +107,7 @@ public record PlateNow(Standing standing) {
           standing.isDryByTheScale()
               ? "Peel %s now: %s.".formatted(who, ready())
               : "Peel %s now: dry through by now in %s; %s."
-                  .formatted(
-                      who,
-                      nowS >= readyS.high()
-                          ? PlanWords.NEARLY_ALL + " likely cases"
-                          : "more than half of the likely cases",
-                      ready());
+                  .formatted(who, PlanWords.casesBy(nowS, readyS), ready());
       case OVERDUE ->
           "Check %s: it should have been ready by %s. Peel it, or note what became of it."
               .formatted(who, calendar().date(readyS.high(), nowS));

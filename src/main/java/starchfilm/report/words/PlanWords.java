@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.numerics.units.Plural;
@@ -56,12 +57,25 @@ public final class PlanWords {
   }
 
   /**
+   * The chance that something has come by a moment.
+   *
+   * @param byS the moment (s)
+   * @param comesS when it comes (s, in the same count)
+   * @return such as {@code 5 to 9 of 10 likely cases}
+   */
+  public static String casesBy(double byS, Band comesS) {
+    String few = byS >= comesS.low() ? "1 to 5 of 10" : NEARLY_NONE;
+    String many = byS >= comesS.high() ? NEARLY_ALL : "5 to 9 of 10";
+    return (byS >= comesS.middle() ? many : few) + " likely cases";
+  }
+
+  /**
    * Said where the end of a range decides, which 9 in 10 cases keep, and of a chance above 0.95.
    */
   public static final String NEARLY_ALL = "at least 9 of 10";
 
   /** Said where the other end of a range decides, and of a chance below 0.05. */
-  public static final String NEARLY_NONE = "at most 1 of 10";
+  private static final String NEARLY_NONE = "at most 1 of 10";
 
   /**
    * A chance.
