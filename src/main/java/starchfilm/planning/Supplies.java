@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Refusal;
 
@@ -60,9 +61,13 @@ public record Supplies(
     return glycerolKg * jar.glycerolFraction().value();
   }
 
-  /** The same cupboard with another amount of the same glycerol. */
+  /** The same cupboard with another amount of the same glycerol; who has none buys it. */
   Supplies withGlycerol(double kg) {
-    return new Supplies(jar, kg, starches, vinegarAcidityFraction);
+    GlycerolStock there =
+        glycerolKg > 0
+            ? jar
+            : new GlycerolStock(jar.glycerolFraction(), jar.saltFraction(), GlycerolOrigin.BOUGHT);
+    return new Supplies(there, kg, starches, vinegarAcidityFraction);
   }
 
   /** The same cupboard with other starches. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -168,7 +169,8 @@ class PlanCommandTest {
 
     assertThat(terminal.out())
         .containsPattern(
-            "\\ASafest and closest to the wish:\nPour \\d+ g on each level plate, [0-9.]+ mm wet; poured")
+            "\\ASafest and closest to the wish:\n"
+                + "Pour \\d+ g on each level plate, [0-9.]+ mm wet; poured")
         .contains("Asked for: flexible film from 250 g of glycerol (205 g pure)")
         .contains("1. Safest", "Most film", "eady soonest", "potato starch", "that boils off")
         .contains("Weigh the empty pot", "it thickens between 59 and 68 °C")
@@ -283,8 +285,9 @@ class PlanCommandTest {
     assertThat(folder.resolve("trials/shed-april.csv")).hasSameBinaryContentAs(log);
   }
 
-  @Test
-  void whereNothingFitsItSaysWhatWouldHelp() {
+  @ParameterizedTest
+  @ValueSource(strings = {"19C,55%", "oven ajar"})
+  void whereNothingFitsItSaysWhatWouldHelp(String room) {
     int exitCode =
         terminal.run(
             "plan",
@@ -295,14 +298,14 @@ class PlanCommandTest {
             "--plates",
             "4x300x200mm glass",
             "--room",
-            "19C,55%",
+            room,
             "--by",
             "5d");
 
     assertThat(exitCode).isEqualTo(1);
     assertThat(terminal.out())
         .contains("No recipe meets every wish. What would help:")
-        .contains("Get glycerol, ");
+        .contains("Get glycerol with a label, ");
     assertThat(terminal.err())
         .isEqualToNormalizingNewlines("starchfilm: no recipe meets every wish.\n");
   }

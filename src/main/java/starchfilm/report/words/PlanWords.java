@@ -199,8 +199,9 @@ public final class PlanWords {
                   way.feel().map(PlainWords::word).orElse("other"),
                   request.wish().feel().map(f -> " instead of " + PlainWords.word(f)).orElse(""));
       case GLYCEROL ->
-          "get glycerol, %s g of %s for %s"
+          "get glycerol%s, %s g of %s for %s"
               .formatted(
+                  request.supplies().glycerolKg() == 0 ? " with a label" : "",
                   GRAM.two(gives.glycerolKg()),
                   request.supplies().glycerolKg() == 0 ? "it pure" : "the kind in this jar",
                   gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
