@@ -1,8 +1,10 @@
 package starchfilm.web;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +14,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -116,6 +119,33 @@ class JarAndWishesTest {
         .contains("\u201C3 mm\u201D is not used")
         .doesNotContain("\u201CThe room")
         .doesNotContain("\u201CRelative humidity");
+  }
+
+  /** The example that the form begins with is of no trial. */
+  @Test
+  void howThickTakesAChosenTrialAsItIs(@TempDir Path folder) throws IOException {
+    try (RunningSite garden = RunningSite.overGarden(folder)) {
+      String asked = "/plan/thickness?by=3+days&base=4-blend.json&cooked=";
+      String example = Jsoup.parse(garden.get("/plan/thickness").body()).select("#cooked").text();
+
+      String answer = answer(garden.get(asked + URLEncoder.encode(example, UTF_8)));
+      assertThat(answer).isEqualTo(answer(garden.get(asked))).contains("in 9 of 10 likely cases");
+      assertThat(answer(garden.get(asked + "500+g+water"))).isNotEqualTo(answer);
+    }
+  }
+
+  private static String answer(HttpResponse<String> page) {
+    return Jsoup.parse(page.body()).select("section[aria-labelledby=answer]").text();
+  }
+
+  @Test
+  void howThickTakesNoOtherTrialForOneThatIsGone() {
+    HttpResponse<String> answer = site.get("/plan/thickness?by=3+days&base=gone.json");
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("The trial gone.json is not among the sound ones of this folder any more")
+        .doesNotContain("likely cases");
   }
 
   /** Plates and starches have no input of their own here: they stand in what was cooked. */

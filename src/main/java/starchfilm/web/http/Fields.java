@@ -66,6 +66,18 @@ public final class Fields {
   }
 
   /**
+   * The same but for a field.
+   *
+   * @param name the field
+   * @return the others
+   */
+  public Fields without(String name) {
+    Map<String, List<String>> others = new LinkedHashMap<>(values);
+    others.remove(name);
+    return of(others);
+  }
+
+  /**
    * The first text of a field.
    *
    * @param name the field
