@@ -1,6 +1,5 @@
 package starchfilm.planning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.drying.DryingForecaster;
@@ -31,10 +30,10 @@ public record ThicknessFinder(ParameterDistribution factors) {
   public ThicknessAnswer find(ThicknessRequest request, List<Double> shares) {
     ThicknessRoot root =
         new ThicknessRoot(new DryingForecaster(factors, DryingForecaster.DRAWS), request::pouredTo);
-    List<PourThickness> pours = new ArrayList<>();
-    for (double sure : shares) {
-      pours.add(pour(request, sure, root.thickest(request.byS(), sure)));
-    }
+    List<PourThickness> pours =
+        shares.stream()
+            .map(sure -> pour(request, sure, root.thickest(request.byS(), sure)))
+            .toList();
     PourThickness surest =
         pours.stream()
             .filter(pour -> pour.reach() != DateReach.TOO_SOON)

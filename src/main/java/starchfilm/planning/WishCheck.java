@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.figures.ReaderUnit.MEGAPASCAL;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -69,7 +71,7 @@ final class WishCheck {
       asked.add(new SingleWish(film, film, new Wish(wish.feel(), none, none, none)));
     }
     if (wish.strengthPa().isPresent()) {
-      String strength = megapascals(wish.strengthPa().getAsDouble());
+      String strength = MEGAPASCAL.brief(wish.strengthPa().getAsDouble());
       Wish alone = new Wish(Optional.empty(), wish.strengthPa(), none, none);
       asked.add(new SingleWish(strength + " of strength", "film of " + strength, alone));
     }
@@ -98,7 +100,7 @@ final class WishCheck {
     return "it can be %s, up to %s strong, or stretch up to %s %%"
         .formatted(
             feels.stream().map(Named::of).collect(Collectors.joining(" or ")),
-            megapascals(strongest),
+            MEGAPASCAL.brief(strongest),
             Figures.percent(stretchiest));
   }
 
@@ -112,13 +114,9 @@ final class WishCheck {
     FilmForecast softest = WishWindow.at(found.getValue().to(), found.getKey(), request);
     return " has about %s to %s and %s %% to %s %% of stretch"
         .formatted(
-            megapascals(softest.tensileStrengthPa().middle()),
-            megapascals(stiffest.tensileStrengthPa().middle()),
+            MEGAPASCAL.brief(softest.tensileStrengthPa().middle()),
+            MEGAPASCAL.brief(stiffest.tensileStrengthPa().middle()),
             Figures.percent(stiffest.elongationAtBreak().middle()),
             Figures.percent(softest.elongationAtBreak().middle()));
-  }
-
-  private static String megapascals(double pa) {
-    return Figures.of(pa * 1e-6, 2) + " MPa";
   }
 }

@@ -334,12 +334,11 @@ public record RecipeSheet(
     if (recipe.drying().verdict() == DryingVerdict.TOO_DAMP) {
       return List.of(new Figure("in this room", "never; the air is too damp"));
     }
-    List<Figure> figures = new ArrayList<>();
-    figures.add(figure("skin-dry, average", Spot.NOMINAL, Milestone.SKIN_DRY));
-    figures.add(figure("peelable, thick spot", Spot.THICK_SPOT, Milestone.PEELABLE));
-    figures.add(figure("dry through, thin edge", Spot.THIN_EDGE, Milestone.DRY_THROUGH));
-    figures.add(figure("dry through, thick spot", Spot.THICK_SPOT, Milestone.DRY_THROUGH));
-    return figures;
+    return List.of(
+        figure("skin-dry, average", Spot.NOMINAL, Milestone.SKIN_DRY),
+        figure("peelable, thick spot", Spot.THICK_SPOT, Milestone.PEELABLE),
+        figure("dry through, thin edge", Spot.THIN_EDGE, Milestone.DRY_THROUGH),
+        figure("dry through, thick spot", Spot.THICK_SPOT, Milestone.DRY_THROUGH));
   }
 
   private Figure figure(String name, Spot spot, Milestone milestone) {
