@@ -31,7 +31,7 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 
 /** The ways in which a plate may fail while it dries, and the change that would help most. */
-final class RiskTable {
+public final class RiskTable {
   private RiskTable() {}
 
   /**
@@ -178,20 +178,23 @@ final class RiskTable {
   }
 
   private static String sentence(Trial trial, ChangeStep step) {
-    // A plate that dries already gains less of it.
-    String since = trial.pouredAt().isPresent() ? " from the pour on" : "";
-    return "Best change: "
-        + switch (step.change()) {
-          case POUR_THINNER -> "pour thinner, " + change(step, MILLIMETRE, " mm");
-          case MORE_GLYCEROL ->
-              "more glycerol, " + change(step, PERCENT, " g per 100 g dry starch");
-          case LEVEL_THE_PLATE -> "level the plate better, ± " + change(step, PERCENT, " %");
-          case COVER_THE_PLATE -> "dry more slowly, " + change(step, PERCENT, " % RH") + since;
-          case FAN -> movingAir(trial) + ", " + change(step, METRE_PER_SECOND, " m/s") + since;
-          case DRIER_ROOM -> "a drier room, " + change(step, PERCENT, " % RH") + since;
-          case WARMER_ROOM -> "a warmer room, " + change(step, CELSIUS, " °C") + since;
-          default -> throw new IllegalStateException(step.change() + " is no remedy");
-        };
+    // A plate that dries already gains less of other air.
+    boolean late = trial.pouredAt().isPresent() && step.change().thing() == Change.Thing.AIR;
+    return "Best change: " + remedy(trial, step) + (late ? " from the pour on" : "");
+  }
+
+  /** A change that helps, in words: what, from where to where. */
+  public static String remedy(Trial trial, ChangeStep step) {
+    return switch (step.change()) {
+      case POUR_THINNER -> "pour thinner, " + change(step, MILLIMETRE, " mm");
+      case MORE_GLYCEROL -> "more glycerol, " + change(step, PERCENT, " g per 100 g dry starch");
+      case LEVEL_THE_PLATE -> "level the plate better, ± " + change(step, PERCENT, " %");
+      case COVER_THE_PLATE -> "dry more slowly, " + change(step, PERCENT, " % RH");
+      case FAN -> movingAir(trial) + ", " + change(step, METRE_PER_SECOND, " m/s");
+      case DRIER_ROOM -> "a drier room, " + change(step, PERCENT, " % RH");
+      case WARMER_ROOM -> "a warmer room, " + change(step, CELSIUS, " °C");
+      default -> throw new IllegalStateException(step.change() + " is no remedy");
+    };
   }
 
   /** A fan sparks beside methanol, and spreads the spores of film that moulds. */

@@ -124,7 +124,7 @@ class TodayCommandTest {
 
     Files.writeString(shed, damp);
     assertThat(said("today"))
-        .contains("for mould", "No fan: the glycerol may hold methanol")
+        .contains("for mould", "no fan: the glycerol may hold methanol")
         .doesNotContain("a fan,");
 
     Files.writeString(

@@ -1,6 +1,5 @@
 package starchfilm.report.today;
 
-import static starchfilm.numerics.figures.ReaderUnit.CELSIUS;
 import static starchfilm.numerics.figures.ReaderUnit.GRAM;
 import static starchfilm.numerics.figures.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
@@ -22,6 +21,7 @@ import starchfilm.numerics.figures.Figures;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
+import starchfilm.report.RiskTable;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
@@ -246,35 +246,24 @@ public record PlateNow(Standing standing) {
 
   /** What reruns show to help most, as far as it may be done. */
   private String relief() {
-    boolean noFan = forecast().trial().recipe().glycerol().mayHoldMethanol();
+    boolean told = standing.relief().filter(one -> one.step().change() == Change.FAN).isPresent();
+    boolean noFan = forecast().trial().recipe().glycerol().mayHoldMethanol() && !told;
     return standing
             .relief()
-            .map(relief -> relief(relief, noFan))
+            .map(this::relief)
             .orElse("Neither moving, drier or warmer air nor a rack helps; pour thinner next time.")
         + (noFan ? " No fan: the glycerol may hold methanol." : "");
   }
 
-  private String relief(Rerun relief, boolean noFan) {
+  private String relief(Rerun relief) {
     ChangeStep step = relief.step();
     boolean rack = step.change() == Change.ONTO_A_RACK;
     String what =
-        switch (step.change()) {
-          case FAN ->
-              noFan
-                  ? "a draught from open windows as strong as a fan's"
-                  : "a fan, its cable off the wet tray";
-          case DRIER_ROOM ->
-              "drier air, %s instead of %s %% RH"
-                  .formatted(PERCENT.whole(step.to()), PERCENT.whole(step.from()));
-          case WARMER_ROOM ->
-              "warmer air, %s instead of %s"
-                  .formatted(CELSIUS.two(step.to()), CELSIUS.figure(step.from()));
-          case ONTO_A_RACK ->
-              "a rack from "
-                  + near(step.after().faces().get(0).timeS())
-                  + " on, when it can be peeled";
-          default -> throw new IllegalStateException(step.change() + " is too late for a plate");
-        };
+        rack
+            ? "a rack from "
+                + near(step.after().faces().get(0).timeS())
+                + " on, when it can be peeled"
+            : RiskTable.remedy(forecast().trial(), step);
     double fromS = relief.risks().mould().expectedFromS();
     String then =
         Double.isInfinite(fromS)
