@@ -3,6 +3,7 @@ package starchfilm.forecast;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
 
 /**
  * Something odd about the weighings of a plate.
@@ -34,12 +35,26 @@ public record WeighingQuestion(String text, List<Double> timesS, List<Double> le
     return leftOutS.isEmpty() ? "" : hours(leftOutS.get(0));
   }
 
-  /** With the command that answers it, for those who use commands. */
-  public String withCommand() {
+  /**
+   * With the command that answers it, for those who use commands.
+   *
+   * @param trial the trial as the plate shows it that is asked about
+   */
+  public String withCommand(Trial trial) {
     String words = words();
+    String plate = confirmOf(trial);
     return leftOutS.isEmpty()
         ? words
-        : words.substring(0, words.length() - 1) + " (note FILE --confirm " + confirmAt() + ").";
+        : "%s (note FILE --confirm %s%s)."
+            .formatted(
+                words.substring(0, words.length() - 1),
+                confirmAt(),
+                plate.isEmpty() ? "" : " --of " + plate);
+  }
+
+  /** The number of the plate that a trial shows; empty where its pour has no other. */
+  public static String confirmOf(Trial trial) {
+    return trial.plates() == 1 ? "" : String.valueOf(trial.seen().eachPlate().shown());
   }
 
   /** A time since the pour. */

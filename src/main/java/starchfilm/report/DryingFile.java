@@ -109,7 +109,10 @@ final class DryingFile {
     risk(trial.risks(), root.putObject("risk"));
     OddityWords.of(trial.trial()).forEach(root.putArray("odd")::add);
     ArrayNode questions = root.putArray("questions");
-    trial.weighed().questions().forEach(question -> questions.add(question.withCommand()));
+    trial
+        .weighed()
+        .questions()
+        .forEach(question -> questions.add(question.withCommand(trial.trial())));
     assumed(trial, assumptions).forEach(root.putArray("assumptions")::add);
     Cautions.of(trial).stream().map(Caution::sentence).forEach(root.putArray("cautions")::add);
     curve(trial, root.putArray("curve"));

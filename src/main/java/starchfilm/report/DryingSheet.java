@@ -60,7 +60,7 @@ public record DryingSheet(
     lines.add(Headline.of(forecast));
     trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
     lines.addAll(Headline.hints(forecast));
-    forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
+    forecast.weighed().questions().forEach(question -> lines.add(question.withCommand(trial)));
     lines.add("");
     lines.add(RoomWords.place(trial.casting().place()));
     lines.add(

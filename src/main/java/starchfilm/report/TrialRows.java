@@ -40,7 +40,7 @@ public final class TrialRows {
       forecast
           .weighed()
           .questions()
-          .forEach(question -> doubted.add(name + question.withCommand()));
+          .forEach(question -> doubted.add(name + question.withCommand(forecast.trial())));
     }
     return table
         .assuming(assumed)

@@ -9,6 +9,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.figures.Spans;
 import starchfilm.report.words.PourCalendar;
@@ -33,9 +34,10 @@ public final class Weighings {
    * A question about a plate's weighings.
    *
    * @param confirmAt the time of the weighing to confirm, such as {@code 21.5h}; may be empty
+   * @param confirmOf the number of its plate; empty where the pour has no other
    * @param confirm the button that confirms it
    */
-  public record DoubtedWeighing(String words, String confirmAt, String confirm) {}
+  public record DoubtedWeighing(String words, String confirmAt, String confirmOf, String confirm) {}
 
   /**
    * Every weighing of a trial.
@@ -67,6 +69,7 @@ public final class Weighings {
                 new DoubtedWeighing(
                     question.words(timeS -> "of " + calendar.toTheMinute(timeS)),
                     question.confirmAt(),
+                    WeighingQuestion.confirmOf(forecast.trial()),
                     question.leftOutS().stream()
                         .limit(1)
                         .map(

@@ -62,7 +62,7 @@ final class NoteReader {
           NoteKind.PLATE,
           onPlate().with("off_at", time()).with("given_up", value(in, "note.given-up")));
     }
-    notes.addAll(in.each("note.confirm", words::confirmed));
+    notes.addAll(in.each("note.confirm", typed -> words.confirmed(typed, plate)));
     in.each("note.thickness", typed -> words.thicknesses(typed, plate))
         .forEach(several -> notes.addAll(several.notes()));
     lines();

@@ -34,6 +34,7 @@ record LearnPage(PageContext desk) {
   }
 
   private Response shown(Request request) {
+    desk.folder().requireThere();
     Workshop workshop = desk.workshops().in(desk.folder().root());
     Map<String, Object> values = new HashMap<>();
     values.put("said", desk.said().in(request.query()));

@@ -151,6 +151,32 @@ class PlatesOfOnePourTest {
   }
 
   @Test
+  void confirmsTheWeighingOfThePlateThatIsNamed() throws IOException {
+    run("note", "windows.json", "--weighed", "6h=719g");
+    run("note", "windows.json", "--of", "2", "--weighed", "6h=721g");
+
+    assertThat(run("note", "windows.json", "--confirm", "6h", "--of", "2"))
+        .contains("plate 2, weighing of +6h confirmed");
+    assertThat(JSON.readTree(folder.resolve("windows.json").toFile()).at("/weighings").toString())
+        .contains("{\"at\":\"+6h\",\"mass_g\":719,\"plate\":1}")
+        .contains("\"mass_g\":721,\"plate\":2,\"confirmed\":true");
+    assertThat(Outcome.of(folder, "note", "windows.json", "--confirm", "6h").err())
+        .contains("several weighings at +6h given, allowed one weighing", "such as --of 2");
+    assertThat(Outcome.of(folder, "note", "windows.json", "--confirm", "6h", "--of", "3").err())
+        .contains("no weighing of plate 3 at +6h given");
+  }
+
+  @Test
+  void asksAboutAnOddWeighingByThePlateItIsOf() throws IOException {
+    for (String weighed : List.of("4h=746g", "10h=700g", "20h=650g")) {
+      run("note", "windows.json", "--of", "2", "--weighed", weighed);
+    }
+    String odd = run("today", ".").replaceAll("\\s+", " ");
+
+    assertThat(odd).contains("(note FILE --confirm 4h --of 2)");
+  }
+
+  @Test
   void aWeighingAfterLearnCountsNoMoreThanBefore() throws IOException {
     run("note", "windows.json", "--weighed", "6h=719g", "--weighed", "20h=651g");
     JsonNode before = plate(3);

@@ -233,6 +233,31 @@ class TrialPageTest {
   }
 
   @Test
+  void confirmsTheWeighingOfThePlateThatIsAskedAbout() throws IOException {
+    Files.writeString(
+        site.folder().resolve("several.json"),
+        """
+        {"name": "Several", "poured_at": "2026-04-19T10:00",
+         "recipe": {"starch": {"kind": "potato", "mass_g": 20.0},
+                    "glycerol": {"mass_g": 6, "purity_pct": 99}, "water": {"mass_g": 435}},
+         "pour": {"plate": {"material": "glass", "length_mm": 300, "width_mm": 200,
+                            "tare_g": 600}, "plates": 3, "poured_g": 150},
+         "room": {"name": "kitchen", "air_C": 21, "rh_pct": 50},
+         "weighings": [{"at": "+4h", "mass_g": 746, "plate": 2},
+                       {"at": "+10h", "mass_g": 700, "plate": 2},
+                       {"at": "+20h", "mass_g": 650, "plate": 2},
+                       {"at": "+4h", "mass_g": 726}]}
+        """);
+    Document page = Jsoup.parse(site.get("/trial/forecast?file=several.json").body());
+
+    assertThat(page.select("form:has(button[value=confirmed]) input[name=plate]").eachAttr("value"))
+        .contains("2");
+    site.post("/trial/note", "file", "several.json", "kind", "confirmed", "at", "4h", "plate", "2");
+    assertThat(Files.readString(site.folder().resolve("several.json")))
+        .contains("\"mass_g\": 746, \"plate\": 2, \"confirmed\": true");
+  }
+
+  @Test
   void saysSoWhenTheFolderIsGone() throws IOException {
     try (RunningSite other =
         RunningSite.over(Files.createDirectory(site.folder().resolve("other")))) {
@@ -244,7 +269,8 @@ class TrialPageTest {
           .contains("There is no trial file of this name in this folder any more");
       Files.delete(other.folder());
 
-      for (String path : List.of("/", "/trials", "/plates", "/compare", "/trial?file=a.json")) {
+      for (String path :
+          List.of("/", "/trials", "/plates", "/compare", "/learnt", "/trial?file=a.json")) {
         HttpResponse<String> answer = other.get(path);
         assertThat(answer.statusCode()).as(path).isEqualTo(503);
         assertThat(answer.body()).contains("The folder of the trials no longer exists");

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.Located;
@@ -18,28 +19,54 @@ final class ConfirmedWeighing {
 
   private ConfirmedWeighing() {}
 
-  static String in(String text, String at) throws UnreadableFileException {
+  /**
+   * The text with a weighing marked.
+   *
+   * @param at its time
+   * @param of the number of its plate; empty where none is named
+   */
+  static String in(String text, String at, Optional<String> of) throws UnreadableFileException {
     Located trial = LocatedReader.read(text);
     Optional<LocalDateTime> pouredAt = MomentParser.dated(trial.shown("poured_at"));
-    List<String> times = new ArrayList<>();
-    int nearest = -1;
+    List<Located> weighings = trial.entries("weighings");
+    List<Integer> there = new ArrayList<>();
     double apartS = SAME_TIME_S;
-    for (Located weighing : trial.entries("weighings")) {
-      String time = weighing.shown("at");
-      double apart = Math.abs(secondsS(time, pouredAt) - secondsS(at, pouredAt));
-      if (apart <= apartS) {
+    for (int i = 0; i < weighings.size(); i++) {
+      double apart =
+          Math.abs(secondsS(weighings.get(i).shown("at"), pouredAt) - secondsS(at, pouredAt));
+      boolean isOfIt = of.isEmpty() || of.get().equals(plate(weighings.get(i)));
+      if (isOfIt && apart <= apartS) {
+        if (apart < apartS) {
+          there.clear();
+        }
         apartS = apart;
-        nearest = times.size();
+        there.add(i);
       }
-      times.add(time);
     }
-    if (nearest < 0) {
+    String plate = of.map(number -> " of plate " + number).orElse("");
+    if (there.isEmpty()) {
       throw new UnreadableFileException(
-          "no weighing at " + at,
-          times.isEmpty() ? "a weighing that is noted" : "one of " + String.join(", ", times),
+          "no weighing" + plate + " at " + at,
+          weighings.isEmpty()
+              ? "a weighing that is noted"
+              : "one of "
+                  + weighings.stream()
+                      .map(one -> one.shown("at"))
+                      .collect(Collectors.joining(", ")),
           "give the time of a weighing in the file");
     }
-    return TextEdit.set(text, "weighings." + nearest + ".confirmed", Located.flag(true));
+    if (there.size() > 1) {
+      throw new UnreadableFileException(
+          "several weighings at " + at,
+          "one weighing",
+          "say of which plate it is, such as --of "
+              + plate(weighings.get(there.get(there.size() - 1))));
+    }
+    return TextEdit.set(text, "weighings." + there.get(0) + ".confirmed", Located.flag(true));
+  }
+
+  private static String plate(Located weighing) {
+    return weighing.get("plate").map(Located::shown).orElse("1");
   }
 
   /** Seconds after the pour; none that could be compared where a time cannot be read. */

@@ -149,12 +149,15 @@ public record NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) 
    * A weighing that is right as noted.
    *
    * @param typed its time
+   * @param plate which plate of the pour; empty where none is named
    * @return the note
    */
-  public Note confirmed(String typed) {
+  public Note confirmed(String typed, Optional<Located> plate) {
     String at = when(counted(typed));
+    String of = plate.map(number -> "plate " + number.shown() + ", ").orElse("");
     return new Note.Edit(
-        "weighing of " + at + " confirmed", text -> ConfirmedWeighing.in(text, at));
+        of + "weighing of " + at + " confirmed",
+        text -> ConfirmedWeighing.in(text, at, plate.map(Located::shown)));
   }
 
   /**

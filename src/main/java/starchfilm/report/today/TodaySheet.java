@@ -192,7 +192,7 @@ public record TodaySheet(Today today, List<String> learnt) implements Sheet.OfRo
           .forecast()
           .weighed()
           .questions()
-          .forEach(asked -> lines.add("  " + asked.withCommand()));
+          .forEach(asked -> lines.add("  " + asked.withCommand(plate.forecast().trial())));
     }
     if (!today.planned().isEmpty()) {
       lines.add("");

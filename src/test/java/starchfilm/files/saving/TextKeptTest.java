@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,7 +66,8 @@ class TextKeptTest {
     String text =
         """
         {"put_away": true, "poured_at": "2026-04-02", "rating": 4, "weighings": [], "name": "A",
-         "recipe": {"salt_g": 1}, "room": {"name": "shed", "log_csv": "shed.csv"}, "_own": 1}""";
+         "recipe": {"salt_g": 1}, "room": {"name": "shed", "log_csv": "shed.csv"}, "_own": 1}\
+        """;
     ObjectValue fresh = FreshTrial.of(LocatedReader.object(text, ""));
     assertThat(LocatedWriter.line(fresh))
         .isEqualTo(
@@ -101,7 +103,7 @@ class TextKeptTest {
     String text = TrialText.SOUND.replace("\"name\"", "\"_own\": NaN, \"name\"");
     assertThat(with(text, Map.of("recipe.water.mass_g", "361")))
         .isEqualTo(text.replace("360", "361"));
-    assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
+    assertThat(NoteWriterTest.WORDS.confirmed("+6h", Optional.empty()).in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
   }
 
@@ -109,8 +111,9 @@ class TextKeptTest {
   void aWeighingIsFoundByItsTimeSincePourOfWhichOnlyTheDayIsNoted() throws Exception {
     String text =
         """
-        {"poured_at": "2026-04-02", "weighings": [{"at": "2026-04-02T18:00", "mass_g": 730}]}""";
-    assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
+        {"poured_at": "2026-04-02", "weighings": [{"at": "2026-04-02T18:00", "mass_g": 730}]}\
+        """;
+    assertThat(NoteWriterTest.WORDS.confirmed("+6h", Optional.empty()).in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
   }
 
