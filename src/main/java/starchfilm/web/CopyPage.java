@@ -2,12 +2,16 @@ package starchfilm.web;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import starchfilm.web.http.HttpError;
@@ -33,22 +37,42 @@ record CopyPage(PageContext desk) {
     try {
       return Response.passing("application/zip", zipped(name, folder, files(folder)))
           .asFile(name + ".zip");
-    } catch (IOException | UncheckedIOException e) {
+    } catch (IOException e) {
+      String which =
+          e instanceof FileSystemException named && named.getFile() != null
+              ? folder.name(Path.of(named.getFile()))
+              : "a file of the folder";
       throw new HttpError(
-          500, "The copy could not be made: a file of the folder cannot be read. Try again.");
+          500, "The copy could not be made: " + which + " cannot be read. Try again.");
     }
   }
 
   /** Plain files alone: a link may lead out of the folder. */
   private static List<Path> files(NotebookFolder folder) throws IOException {
-    List<Path> files;
-    try (Stream<Path> all = Files.walk(folder.root(), DEEPEST)) {
-      files =
-          all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-              .filter(file -> !NotebookFolder.isHidden(folder.name(file)))
-              .sorted()
-              .toList();
-    }
+    List<Path> files = new ArrayList<>();
+    Files.walkFileTree(
+        folder.root(),
+        Set.of(),
+        DEEPEST,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes is) {
+            if (is.isRegularFile() && !NotebookFolder.isHidden(folder.name(file))) {
+              files.add(file);
+            }
+            return FileVisitResult.CONTINUE;
+          }
+
+          @Override
+          public FileVisitResult visitFileFailed(Path file, IOException why) throws IOException {
+            // What a note is written into first is there for a moment only.
+            if (NotebookFolder.isHidden(folder.name(file))) {
+              return FileVisitResult.CONTINUE;
+            }
+            throw why;
+          }
+        });
+    Collections.sort(files);
     long bytes = files.stream().mapToLong(file -> file.toFile().length()).sum();
     if (bytes > MOST_BYTES) {
       throw new HttpError(

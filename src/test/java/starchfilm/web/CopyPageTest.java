@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -12,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
@@ -52,5 +55,30 @@ class CopyPageTest {
       }
     }
     return files;
+  }
+
+  /** A note is written into a hidden file first, which is there for a moment only. */
+  @Test
+  void aNoteThatIsBeingWrittenSpoilsNoCopy(@Served(Content.GARDEN) RunningSite site)
+      throws Exception {
+    AtomicBoolean copied = new AtomicBoolean();
+    Path scratch = site.folder().resolve(".scratch");
+    CompletableFuture<Void> noting =
+        CompletableFuture.runAsync(
+            () -> {
+              while (!copied.get()) {
+                try {
+                  Files.writeString(scratch, "a");
+                  Files.delete(scratch);
+                } catch (IOException e) {
+                  throw new UncheckedIOException(e);
+                }
+              }
+            });
+    for (int i = 0; i < 300; i++) {
+      assertThat(site.get("/copy").statusCode()).isEqualTo(200);
+    }
+    copied.set(true);
+    noting.join();
   }
 }
