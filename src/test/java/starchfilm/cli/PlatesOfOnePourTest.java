@@ -151,6 +151,19 @@ class PlatesOfOnePourTest {
   }
 
   @Test
+  void asksAboutAPlateThatIsWeighedAfterItsFilmWasOff() {
+    run("note", "windows.json", "--of", "2", "--off", "--weighed", "700g", "--at", "+20h");
+    String odd = "weighings[2].at: weighed with its plate after the film was off it; check both";
+
+    Outcome later =
+        Outcome.of(folder, "note", "windows.json", "--of", "2", "--weighed", "24h=690g");
+    assertThat(later.exit()).isZero();
+    assertThat(later.err()).contains(odd);
+    assertThat(Outcome.of(folder, "note", "windows.json", "--weighed", "24h=690g").err()).isEmpty();
+    assertThat(run("check", "windows.json")).containsOnlyOnce("after the film was off it");
+  }
+
+  @Test
   void confirmsTheWeighingOfThePlateThatIsNamed() throws IOException {
     run("note", "windows.json", "--weighed", "6h=719g");
     run("note", "windows.json", "--of", "2", "--weighed", "6h=721g");

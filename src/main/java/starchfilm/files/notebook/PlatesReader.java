@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.PlateEnd;
+import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code plates}: what is noted of single plates of a pour. */
@@ -41,6 +42,14 @@ record PlatesReader(TimesReader times) {
       IntStream.rangeClosed(1, count)
           .forEach(plate -> tare(plate).ifPresent(tare -> known.put(plate, tare.value())));
       return known;
+    }
+
+    /** Whether a plate was noted as done before a time since the pour (s). */
+    boolean isDoneBefore(int plate, double timeS) {
+      PlateEnd end = ends.get(plate);
+      return end != null
+          && end.atS().isPresent()
+          && end.atS().getAsDouble() + Trial.CLOCKS_APART_S < timeS;
     }
 
     /** The plate an entry names; the only plate of a pour need not be named. */

@@ -90,6 +90,9 @@ record WeighingsReader(TimesReader times) {
             entry
                 .flag("with_plate")
                 .orElse(tare.isPresent() || gross.value() > mostKg(gross, freshKg));
+        if (withPlate && plates.isDoneBefore(plate, at.getAsDouble())) {
+          entry.notice("at", "weighed with its plate after the film was off it; check both times");
+        }
         if (withPlate && tare.isEmpty()) {
           withoutTare.add(shown);
         } else {
@@ -145,8 +148,8 @@ record WeighingsReader(TimesReader times) {
           .entry()
           .notice(
               "mass_g",
-              "a weighing with the plate, whose empty weight is unknown; it counts once that is noted,"
-                  + " or a second weighing is");
+              "a weighing with the plate, whose empty weight is unknown; it counts once that is"
+                  + " noted, or a second weighing is");
       return List.of();
     }
     Shown first = Collections.min(shown, BY_TIME);
