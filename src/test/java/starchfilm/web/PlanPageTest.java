@@ -59,7 +59,8 @@ class PlanPageTest {
   void saysThatAPasteDoesNotLevel(@Served RunningSite site) {
     String stiff = site.get("/plan?base=" + FIRST + "&was=" + FIRST + "&wet=3&starch=12").body();
 
-    assertThat(Jsoup.parse(stiff).select(".refusal").text()).startsWith("12 % starch does not level");
+    assertThat(Jsoup.parse(stiff).select(".refusal").text())
+        .startsWith("12 % starch does not level");
   }
 
   @Test
