@@ -58,9 +58,7 @@ final class NoteReader {
     put(Map.of(), "pot.cook-time", "pot.cook-top", "pot.cook-lost");
     weighings();
     if (in.has("note.off") || in.has("note.given-up")) {
-      add(
-          NoteKind.PLATE,
-          onPlate().with("off_at", time()).with("given_up", value(in, "note.given-up")));
+      ended(onPlate().with("off_at", time()).with("given_up", value(in, "note.given-up")));
     }
     notes.addAll(in.each("note.confirm", typed -> words.confirmed(typed, plate)));
     in.each("note.thickness", typed -> words.thicknesses(typed, plate))
@@ -98,6 +96,17 @@ final class NoteReader {
   private void add(NoteKind kind, ObjectValue line) {
     if (!in.hasMistakes()) {
       notes.add(new Note.Added(kind, line));
+    }
+  }
+
+  /** The end of a plate; where several were poured and none is named, of all of them. */
+  private void ended(ObjectValue line) {
+    Note.Added end = new Note.Added(NoteKind.PLATE, line);
+    if (!in.hasMistakes()) {
+      notes.add(
+          plate.isEmpty() && subject.hasSeveralPlates()
+              ? new Note.Edit("all plates of the pour: " + end.words(), end::in)
+              : end);
     }
   }
 

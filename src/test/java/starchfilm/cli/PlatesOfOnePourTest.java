@@ -164,6 +164,14 @@ class PlatesOfOnePourTest {
   }
 
   @Test
+  void anEndOfNoPlateInParticularSaysThatItIsOfAll() {
+    assertThat(run("note", "windows.json", "--off", "--at", "+20h"))
+        .contains("all plates of the pour: off the plate, +20h");
+    assertThat(run("note", "windows.json", "--off", "--of", "2", "--at", "+20h"))
+        .contains("  plate 2 off the plate, +20h");
+  }
+
+  @Test
   void confirmsTheWeighingOfThePlateThatIsNamed() throws IOException {
     run("note", "windows.json", "--weighed", "6h=719g");
     run("note", "windows.json", "--of", "2", "--weighed", "6h=721g");
