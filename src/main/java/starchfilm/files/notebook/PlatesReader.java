@@ -44,12 +44,12 @@ record PlatesReader(TimesReader times) {
       return known;
     }
 
-    /** Whether a plate was noted as done before a time since the pour (s). */
-    boolean isDoneBefore(int plate, double timeS) {
+    /** Whether a plate was noted as done before a moment, counted from the pour (s). */
+    boolean isDoneBefore(int plate, double momentS) {
       PlateEnd end = ends.get(plate);
       return end != null
           && end.atS().isPresent()
-          && end.atS().getAsDouble() + Trial.CLOCKS_APART_S < timeS;
+          && end.atS().getAsDouble() + Trial.CLOCKS_APART_S < momentS;
     }
 
     /** The plate an entry names; the only plate of a pour need not be named. */
