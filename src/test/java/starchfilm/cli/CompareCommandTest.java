@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,23 @@ class CompareCommandTest {
   void sixTrialsAreALightPage() throws IOException {
     assertThat(terminal.run("compare", GARDEN.toString(), "--out", "page.html")).isZero();
     assertThat(Files.size(folder.resolve("page.html"))).isLessThan(300_000);
+  }
+
+  /** A shape without a rule of the page's own style sheet is filled with black. */
+  @Test
+  void everyShapeOfAFigureHasItsLook() throws IOException {
+    assertThat(terminal.run("compare", GARDEN.toString(), "--out", "page.html")).isZero();
+
+    Document page = Jsoup.parse(Files.readString(folder.resolve("page.html")));
+    String style = page.select("style").html();
+    assertThat(page.select("polygon.before")).hasSize(6);
+    assertThat(page.select(".before-key").text()).isEqualTo("the same, as forecast at the pour");
+    assertThat(page.select("svg [class]:is(polygon, polyline, path, rect, circle, line)"))
+        .allSatisfy(
+            shape ->
+                assertThat(shape.classNames())
+                    .anySatisfy(
+                        name -> assertThat(style).containsPattern("[.]" + name + "(?![\\w-])")));
   }
 
   /** Where there is a page; a table alone is for other programs. */
