@@ -1,7 +1,6 @@
 package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -30,33 +29,18 @@ class LearntInUseTest {
   private static final double SLOW = 1.5;
   private static final double FAST = 0.6;
   private static final String TRIAL = "/trial?file=next.json";
-  private static final String MEND =
-      "run the command learn again on this folder; until then the forecasts are the textbook's";
-
   @TempDir private Path folder;
-
-  private void learnt(String below, String room, double asLate) throws IOException {
-    Path home = folder.resolve(below);
-    VariedDemo.twoPlates(home, room, asLate);
-    VariedDemo.write(home.resolve("next.json"), VariedDemo.unweighed(room));
-    assertThat(Outcome.of(folder, "learn", home.toString()).exit()).isZero();
-  }
-
-  private double dryThrough(String file) throws IOException {
-    return VariedDemo.hours(
-        Outcome.of(folder, "dry", file, "--json", "-").out(), "dry_through", "middle");
-  }
 
   @Test
   void dryFollowsTheRoom() throws IOException {
     VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
-    learnt("slow", "shed", SLOW);
-    learnt("fast", "shed", FAST);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "fast", "shed", FAST);
 
-    double textbook = dryThrough("textbook/next.json");
+    double textbook = VariedDemo.dryThroughH(folder, "textbook/next.json");
 
-    assertThat(dryThrough("slow/next.json")).isGreaterThan(1.2 * textbook);
-    assertThat(dryThrough("fast/next.json")).isLessThan(0.85 * textbook);
+    assertThat(VariedDemo.dryThroughH(folder, "slow/next.json")).isGreaterThan(1.2 * textbook);
+    assertThat(VariedDemo.dryThroughH(folder, "fast/next.json")).isLessThan(0.85 * textbook);
     assertThat(Outcome.of(folder, "dry", "slow/next.json").out().replaceAll("\\s+", " "))
         .containsPattern("Learnt from your trials: your room \"shed\" dries \\d+ % slower");
     assertThat(Outcome.of(folder, "dry", "textbook/next.json").out())
@@ -78,7 +62,7 @@ class LearntInUseTest {
         "compare . --json -"
       })
   void everyAnswerSaysThatItFollowsTheRoom(String command) throws IOException {
-    learnt("", "shed", SLOW);
+    VariedDemo.learnt(folder, "", "shed", SLOW);
     Outcome.of(folder, "note", "next.json", "--poured", "now");
 
     assertThat(Outcome.of(folder, command.split(" ")).out().replaceAll("\\s+", " "))
@@ -95,7 +79,7 @@ class LearntInUseTest {
         "/plan/wishes?glycerol=30&room=22C,45%25&room_name=shed&by=0.1"
       })
   void everyPageSaysThatItFollowsTheRoom(String page) throws Exception {
-    learnt("slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
     Outcome.of(folder, "note", "slow/next.json", "--poured", "now");
 
     assertThat(Jsoup.parse(served("slow", page)).text())
@@ -104,22 +88,22 @@ class LearntInUseTest {
 
   @Test
   void dryTakesTheNearestFolderAboveButItsOwnFirst() throws IOException {
-    learnt("all", "shed", SLOW);
+    VariedDemo.learnt(folder, "all", "shed", SLOW);
     VariedDemo.write(folder.resolve("all/may/2/next.json"), VariedDemo.unweighed("shed"));
-    double above = dryThrough("all/next.json");
-    double own = dryThrough("all/may/2/next.json");
+    double above = VariedDemo.dryThroughH(folder, "all/next.json");
+    double own = VariedDemo.dryThroughH(folder, "all/may/2/next.json");
     assertThat(own).isEqualTo(above);
 
-    learnt("all/may", "shed", FAST);
+    VariedDemo.learnt(folder, "all/may", "shed", FAST);
 
-    assertThat(dryThrough("all/may/2/next.json")).isLessThan(0.8 * above);
-    assertThat(dryThrough("all/next.json")).isEqualTo(above);
+    assertThat(VariedDemo.dryThroughH(folder, "all/may/2/next.json")).isLessThan(0.8 * above);
+    assertThat(VariedDemo.dryThroughH(folder, "all/next.json")).isEqualTo(above);
   }
 
   @Test
   void thicknessPoursThinnerInASlowRoom() throws IOException {
     VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
-    learnt("slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
 
     double textbook = millimetres("textbook/next.json");
 
@@ -140,7 +124,7 @@ class LearntInUseTest {
 
   @Test
   void planIsSlowerInARoomThatWasSlow() throws IOException {
-    learnt("slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
 
     double textbook = plannedHours();
     double there = plannedHours("--save", "slow", "--room-name", "shed");
@@ -204,8 +188,8 @@ class LearntInUseTest {
 
   @Test
   void compareTakesEachTrialsOwnFolder() throws IOException {
-    learnt("a", "shed", SLOW);
-    learnt("b", "shed", FAST);
+    VariedDemo.learnt(folder, "a", "shed", SLOW);
+    VariedDemo.learnt(folder, "b", "shed", FAST);
 
     String time = "([0-9.]+ (?:hours|days)) \\(";
     String row =
@@ -221,7 +205,7 @@ class LearntInUseTest {
   /** One plate of two measured: it is not over, and its weighings count wherever it is shown. */
   @Test
   void aWeighedPlateHasOneFigureAtEveryDoor() throws Exception {
-    learnt("slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
     ObjectNode measured = VariedDemo.weighed("shed", FAST);
     measured.withArray("dry_thickness_um").add(112);
     VariedDemo.write(folder.resolve("slow/next.json"), measured);
@@ -259,7 +243,7 @@ class LearntInUseTest {
 
   @Test
   void serveForecastsFromIt() throws Exception {
-    learnt("slow", "shed", SLOW);
+    VariedDemo.learnt(folder, "slow", "shed", SLOW);
     String told = "dry through.{0,200}?([0-9.]+ (?:hours|days)) \\(";
     double learnt = figure(served("slow", TRIAL), told);
     Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
@@ -269,7 +253,7 @@ class LearntInUseTest {
         .contains(
             "workshop.json, line 1: another value of about given, allowed a file as learn writes"
                 + " it; "
-                + MEND)
+                + LearntOutdatedTest.MEND)
         .contains("Nothing yet");
   }
 
@@ -305,84 +289,6 @@ class LearntInUseTest {
       serving.interrupt();
       serving.join();
     }
-  }
-
-  @Test
-  void aDamagedFileIsToldByEveryCommandAndTheTextbookStandsIn() throws IOException {
-    learnt("slow", "shed", SLOW);
-    VariedDemo.write(folder.resolve("textbook/next.json"), VariedDemo.unweighed("shed"));
-    double textbook = dryThrough("textbook/next.json");
-    Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
-
-    for (String[] words :
-        List.of(
-            new String[] {"dry", "slow/next.json"},
-            new String[] {"compare", "slow", "--out", "page.html"},
-            new String[] {"thickness", "slow/next.json", "--by", "5d"},
-            new String[] {
-              "plan",
-              "--glycerol=30g",
-              "--starch=potato",
-              "--plates=1x300x200mm glass",
-              "--room=22C,45%",
-              "--save=slow"
-            })) {
-      Outcome outcome = Outcome.of(folder, words);
-      assertThat(outcome.exit()).as(words[0]).isZero();
-      assertThat(outcome.err().lines().toList()).as(words[0]).hasSize(1);
-      assertThat(outcome.err())
-          .as(words[0])
-          .contains(
-              "slow/workshop.json, line 1: another value of about given, allowed a file as learn"
-                  + " writes it; "
-                  + MEND);
-    }
-    assertThat(dryThrough("slow/next.json")).isCloseTo(textbook, within(1e-6 * textbook));
-  }
-
-  /** What is gone still teaches until the next learning; what came since does not yet: told. */
-  @Test
-  void whatChangedSinceLearningIsTold() throws IOException {
-    learnt("slow", "shed", SLOW);
-    double before = dryThrough("slow/next.json");
-    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
-    Files.move(folder.resolve("slow/taught-2.json"), folder.resolve("slow/renamed.json"));
-    VariedDemo.write(
-        folder.resolve("slow/next.json"), VariedDemo.pulled(VariedDemo.unweighed("shed"), 9));
-
-    String compare = Outcome.of(folder, "compare", "slow", "--out", "page.html").err();
-    Outcome dry = Outcome.of(folder, "dry", "slow/next.json");
-
-    assertThat(compare.strip())
-        .endsWith(
-            "slow/workshop.json: gone or renamed since it was learnt:"
-                + " taught-2.json; noted in since it was learnt: next.json, renamed.json;"
-                + " run the command learn again to include that");
-    assertThat(dry.exit()).isZero();
-    assertThat(dry.err()).contains("gone or renamed").doesNotContain("noted in");
-    assertThat(dryThrough("slow/next.json")).isEqualTo(before);
-    assertThat(Outcome.of(folder, "learn", "slow").exit()).isZero();
-    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
-  }
-
-  /** With as many readings as before; words about them are not learnt from, so not told. */
-  @Test
-  void whatWasEditedSinceLearningIsTold() throws IOException {
-    learnt("slow", "shed", SLOW);
-    Path taught = folder.resolve("slow/taught-1.json");
-    String asLearnt = Files.readString(taught);
-    Files.writeString(
-        taught, asLearnt.replaceFirst("\"name\" : \"[^\"]+\"", "\"name\" : \"Another\""));
-    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
-
-    Files.writeString(taught, asLearnt.replaceFirst("\"rh_pct\" : 45", "\"rh_pct\" : 46"));
-
-    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err().strip())
-        .endsWith(
-            "slow/workshop.json: edited since it was learnt: taught-1.json; run"
-                + " the command learn again to include that");
-    assertThat(Outcome.of(folder, "learn", "slow").exit()).isZero();
-    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
   }
 
   private static double figure(String text, String pattern) {

@@ -1,5 +1,7 @@
 package starchfilm.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -70,5 +72,18 @@ final class VariedDemo {
     return JSON.readTree(forecast)
         .at("/spots/thick_spot/" + milestone + "/" + end + "_h")
         .asDouble(Double.NaN);
+  }
+
+  /** A folder below with two plates of a room that taught, and a plate that was not weighed. */
+  static void learnt(Path folder, String below, String room, double asLate) throws IOException {
+    Path home = folder.resolve(below);
+    twoPlates(home, room, asLate);
+    write(home.resolve("next.json"), unweighed(room));
+    assertThat(Outcome.of(folder, "learn", home.toString()).exit()).isZero();
+  }
+
+  /** When a trial is dry through in the middle, as the command dry answers (h). */
+  static double dryThroughH(Path folder, String file) throws IOException {
+    return hours(Outcome.of(folder, "dry", file, "--json", "-").out(), "dry_through", "middle");
   }
 }
