@@ -188,7 +188,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
         && said.field().equals(WrittenPlace.ROOM)
         && BARE_SHARE.matcher(said.words()).matches()) {
       throw new IllegalArgumentException(
-          "\"%s\" may be of the %s or the humidity of the room; write it directly behind the amount, such as 6 g glycerol 85%%, or as %s RH"
+          ("\"%s\" may be of the %s or the humidity of the room; write it directly behind the amount,"
+                  + " such as 6 g glycerol 85%%, or as %s RH")
               .formatted(said.words(), last.field().replace("trial.", ""), said.words()));
     }
   }

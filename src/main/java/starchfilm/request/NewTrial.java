@@ -120,7 +120,8 @@ public record NewTrial(
           .ifPresent(
               log ->
                   in.remark(
-                      "Its log %s is of the days of that pour and is left out: keep a new one, or note the air."
+                      ("Its log %s is of the days of that pour and is left out: keep a new one, or"
+                              + " note the air.")
                           .formatted(log)));
     }
   }
